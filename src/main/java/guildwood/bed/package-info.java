@@ -1,0 +1,2 @@
+/** Beds: area, conditions of their own, and what already stands there. */
+package guildwood.bed;

@@ -1,0 +1,2 @@
+/** Small values that every feature shares: ranges, months, sources, findings. Knows only the JDK. */
+package guildwood.kernel;
