@@ -1,0 +1,116 @@
+package guildwood;
+
+import guildwood.account.Accounts;
+import guildwood.account.store.SqlAccounts;
+import guildwood.account.web.Gate;
+import guildwood.account.web.SignInPages;
+import guildwood.store.Database;
+import guildwood.web.Access;
+import guildwood.web.Csrf;
+import guildwood.web.HomePages;
+import guildwood.web.Messages;
+import guildwood.web.Pages;
+import guildwood.web.Problems;
+import guildwood.web.Routes;
+import guildwood.web.Templates;
+import guildwood.web.Tokens;
+import guildwood.web.UnitsPages;
+import io.javalin.Javalin;
+import io.javalin.http.staticfiles.Location;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Wires the parts together and serves them. The only class that names both pages and stores. */
+public final class App implements AutoCloseable {
+  private final Settings settings;
+  private final Database database;
+  private final Javalin server;
+  private final List<String> greeting;
+
+  private App(Settings settings, Database database, Javalin server, List<String> greeting) {
+    this.settings = settings;
+    this.database = database;
+    this.server = server;
+    this.greeting = List.copyOf(greeting);
+  }
+
+  /** Opens the database and serves the pages until {@link #close}. */
+  public static App start(Settings settings) {
+    Database database = settings.demo() ? Database.inMemory() : Database.open(settings.dataDirectory());
+    Clock clock = Clock.systemUTC();
+    Messages messages = new Messages();
+    Csrf csrf = new Csrf();
+    Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
+    Accounts accounts = new SqlAccounts(database);
+    String setupToken = Tokens.fresh();
+
+    List<Routes> routes = new ArrayList<>();
+    routes.add(new Gate(accounts, csrf, clock, settings.demo(), settings.loopbackOnly()));
+    routes.add(new Problems(pages));
+    routes.add(new UnitsPages());
+    routes.add(new SignInPages(pages, accounts, clock, setupToken));
+    routes.add(new HomePages(pages));
+
+    Javalin server = serve(settings, routes);
+    String address = address(settings, server.port());
+    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address + "/"));
+    if (!settings.demo() && !accounts.anyExists()) {
+      greeting.add("Choose the owner's name and password here, once: " + address + "/setup/" + setupToken);
+    }
+    return new App(settings, database, server, greeting);
+  }
+
+  private static Javalin serve(Settings settings, List<Routes> routes) {
+    return Javalin.create(config -> {
+      config.startup.showJavalinBanner = false;
+      config.startup.showOldJavalinVersionWarning = false;
+      config.http.maxRequestSize = 1_000_000;
+      config.http.prefer405over404 = true;
+      config.jetty.host = settings.host();
+      config.jetty.port = settings.port();
+      staticFiles(config, "/static", "/guildwood/static");
+      staticFiles(config, "/htmx", "/META-INF/resources/webjars/htmx.org/2.0.10/dist");
+      routes.forEach(r -> r.addTo(config.routes));
+    }).start();
+  }
+
+  private static void staticFiles(io.javalin.config.JavalinConfig config, String path, String directory) {
+    config.staticFiles.add(files -> {
+      files.hostedPath = path;
+      files.directory = directory;
+      files.location = Location.CLASSPATH;
+      files.roles = Set.of(Access.ANYONE);
+      files.headers = Map.of("Cache-Control", "max-age=3600", "X-Content-Type-Options", "nosniff");
+    });
+  }
+
+  private static String address(Settings settings, int port) {
+    if (!settings.publicAddress().isEmpty()) {
+      return settings.publicAddress();
+    }
+    String host = settings.host().contains(":") && !settings.host().startsWith("[") ? "[" + settings.host() + "]" : settings.host();
+    return "http://" + host + ":" + port;
+  }
+
+  /** The sentences to print once the pages are served. */
+  public List<String> greeting() {
+    return greeting;
+  }
+
+  public int port() {
+    return server.port();
+  }
+
+  public Settings settings() {
+    return settings;
+  }
+
+  @Override
+  public void close() {
+    server.stop();
+    database.close();
+  }
+}
