@@ -1,0 +1,29 @@
+package guildwood.fit;
+
+import guildwood.kernel.Range;
+import guildwood.species.Axis;
+
+/**
+ * The fit on one axis that is known on both sides.
+ *
+ * @param bed what the place offers, in the unit of the axis
+ * @param value 0 to 1
+ * @param shortfall how far the place's range would have to move to be tolerated throughout, in the unit
+ *     of the axis, positive where it would have to rise; 0 where it lies inside
+ */
+public record AxisFit(Axis axis, Range bed, Tolerance tolerance, double value, double shortfall) {
+  public AxisFit {
+    if (!(value >= 0 && value <= 1) || !Double.isFinite(shortfall)) {
+      throw new IllegalArgumentException(axis + " fits " + value + ", short by " + shortfall);
+    }
+  }
+
+  static AxisFit of(Axis axis, Range bed, Tolerance tolerance) {
+    return new AxisFit(axis, bed, tolerance, tolerance.mean(bed), tolerance.shortfall(bed));
+  }
+
+  /** The verdict this axis alone would give. */
+  public Verdict verdict() {
+    return Verdict.ofFit(value);
+  }
+}
