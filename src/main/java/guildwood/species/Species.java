@@ -108,8 +108,23 @@ public record Species(
     return ruling(trait).map(s -> ((TraitValue.Word) s.value()).word());
   }
 
+  /**
+   * The words of a trait; empty where not known. Where the trait adds up, those of all its statements
+   * together, or of the chosen ones where some are chosen.
+   */
   public List<String> words(Trait trait) {
-    return ruling(trait).map(s -> ((TraitValue.Words) s.value()).words()).orElse(List.of());
+    if (!trait.addsUp()) {
+      return ruling(trait).map(s -> ((TraitValue.Words) s.value()).words()).orElse(List.of());
+    }
+    List<Statement> said = statements.stream().filter(s -> s.trait() == trait).toList();
+    List<Statement> chosen = said.stream().filter(Statement::chosen).toList();
+    return (chosen.isEmpty() ? said : chosen).stream()
+        .flatMap(s -> ((TraitValue.Words) s.value()).words().stream()).distinct().sorted().toList();
+  }
+
+  /** Everything that warns of the species; cautions of all sources stand side by side. */
+  public List<Statement> cautions() {
+    return statements.stream().filter(s -> s.trait() == Trait.CAUTION).toList();
   }
 
   /** The layers it can fill; empty where not known. */
