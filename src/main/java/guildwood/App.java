@@ -72,7 +72,7 @@ public final class App implements AutoCloseable {
       config.jetty.host = settings.host();
       config.jetty.port = settings.port();
       staticFiles(config, "/static", "/guildwood/static");
-      staticFiles(config, "/htmx", "/META-INF/resources/webjars/htmx.org/2.0.10/dist");
+      staticFiles(config, "/htmx", "/META-INF/resources/webjars/htmx.org/2.0.10");
       routes.forEach(r -> r.addTo(config.routes));
     }).start();
   }
