@@ -61,7 +61,7 @@ final class Reading {
       case WETLAND -> wetland(WetlandRegion.values()[variant]);
       case PROPAGATION -> Marks.listed(facet, species.rulingItems(Trait.PROPAGATION).stream().map(Statement::item).toList());
       case ROOT_FORM -> word(facet, Trait.ROOT_FORM);
-      case SPREAD -> word(facet, Trait.SPREAD);
+      case SPREAD -> Marks.listed(facet, species.words(Trait.SPREAD));
       case WITHOUT -> cautions();
     };
   }
@@ -146,7 +146,7 @@ final class Reading {
   }
 
   private Marks cautions() {
-    Set<String> kinds = species.rulingItems(Trait.CAUTION).stream()
+    Set<String> kinds = species.cautions().stream()
         .flatMap(s -> CautionKind.of(s.item()).stream()).map(CautionKind::key).collect(Collectors.toSet());
     return Marks.each(Facet.WITHOUT, kinds::contains, kind -> true);
   }
