@@ -66,7 +66,7 @@ public final class GuildViews {
 
   private List<GuildView.MemberRow> members(Evaluation evaluation) {
     List<Candidate> candidates = new ArrayList<>();
-    evaluation.guild().species().forEach(id -> problem.candidate(id).ifPresent(candidates::add));
+    evaluation.guild().species().forEach(id -> problem.find(id).ifPresent(candidates::add));
     candidates.sort(Comparator.comparing((Candidate c) -> c.stature().map(s -> s.layer().ordinal()).orElse(99))
         .thenComparing(Candidate::name));
     return candidates.stream().map(c -> member(c, evaluation)).toList();
@@ -88,11 +88,8 @@ public final class GuildViews {
         cautions(species));
   }
 
-  /** Everything that warns of the species, poisonous parts first; nothing is left out because it is inconvenient. */
   private List<String> cautions(Species species) {
-    return species.cautions().stream()
-        .sorted(Comparator.comparing((Statement s) -> CautionKind.of(s.item()).map(Enum::ordinal).orElse(99)))
-        .map(this::caution).distinct().toList();
+    return species.cautions().stream().map(this::caution).distinct().toList();
   }
 
   private String caution(Statement statement) {
