@@ -4,6 +4,8 @@ import guildwood.account.Accounts;
 import guildwood.account.store.SqlAccounts;
 import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
+import guildwood.species.SpeciesRecords;
+import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.store.Database;
 import guildwood.web.Access;
 import guildwood.web.Csrf;
@@ -40,11 +42,22 @@ public final class App implements AutoCloseable {
   /** Opens the database and serves the pages until {@link #close}. */
   public static App start(Settings settings) {
     Database database = settings.demo() ? Database.inMemory() : Database.open(settings.dataDirectory());
+    try {
+      return start(settings, database);
+    } catch (RuntimeException e) {
+      database.close();
+      throw e;
+    }
+  }
+
+  private static App start(Settings settings, Database database) {
     Clock clock = Clock.systemUTC();
     Messages messages = new Messages();
     Csrf csrf = new Csrf();
     Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
     Accounts accounts = new SqlAccounts(database);
+    SpeciesRecords species = new SqlSpeciesRecords(database);
+    FirstFilling.fill(species, messages, FirstFilling.SEED);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
