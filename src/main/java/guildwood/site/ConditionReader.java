@@ -97,6 +97,14 @@ public final class ConditionReader {
     return apart(new Entry(condition.entered(), "", condition.basis().key()));
   }
 
+  /** Whether a condition people stated was a single number that {@link #spread} made a range of. */
+  public static boolean isWidened(Condition condition) {
+    Entry entry = again(condition);
+    return CLAIMED.contains(condition.basis()) && spread(condition.axis(), condition.basis()) > 0 && condition.range().width() > 0
+        && (entry.to().isEmpty() || entry.to().equals(entry.from()))
+        && NamedClasses.range(condition.axis(), folded(entry.from())).isEmpty();
+  }
+
   /** Takes '5.5 to 6.5' in one field as if it stood in both. */
   private static Entry apart(Entry typed) {
     if (!typed.to().isEmpty()) {
@@ -116,7 +124,7 @@ public final class ConditionReader {
     if (typed.chars().anyMatch(Character::isISOControl)) {
       return Checked.refused(Finding.of("text.control-characters", field));
     }
-    String text = typed.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    String text = folded(typed);
     Optional<Range> named = NamedClasses.range(axis, text);
     if (named.isPresent()) {
       return Checked.of(named.get());
@@ -125,6 +133,10 @@ public final class ConditionReader {
       return Checked.refused(Finding.of("condition.unknown-word", field, typed, String.join(", ", NamedClasses.of(axis))));
     }
     return NamedClasses.countsClasses(axis) ? classNumber(axis, text, field) : number(axis, text, field);
+  }
+
+  private static String folded(String typed) {
+    return typed.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
   }
 
   private static Checked<Range> classNumber(Axis axis, String text, String field) {
