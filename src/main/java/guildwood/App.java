@@ -4,12 +4,21 @@ import guildwood.account.Accounts;
 import guildwood.account.store.SqlAccounts;
 import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
+import guildwood.bed.Beds;
+import guildwood.bed.store.SqlBeds;
+import guildwood.bed.web.BedFormPages;
+import guildwood.bed.web.BedPages;
+import guildwood.bed.web.HomePages;
+import guildwood.bed.web.SitePages;
+import guildwood.site.Sites;
+import guildwood.site.store.SqlSites;
+import guildwood.site.web.SiteFormPages;
+import guildwood.species.SpeciesLibrary;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.store.Database;
 import guildwood.web.Access;
 import guildwood.web.Csrf;
-import guildwood.web.HomePages;
 import guildwood.web.Messages;
 import guildwood.web.Pages;
 import guildwood.web.Problems;
@@ -24,6 +33,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
@@ -58,6 +68,9 @@ public final class App implements AutoCloseable {
     Accounts accounts = new SqlAccounts(database);
     SpeciesRecords species = new SqlSpeciesRecords(database);
     FirstFilling.fill(species, messages, FirstFilling.SEED);
+    Sites sites = new SqlSites(database);
+    Beds beds = new SqlBeds(database);
+    Supplier<SpeciesLibrary> library = species::library;
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -65,7 +78,11 @@ public final class App implements AutoCloseable {
     routes.add(new Problems(pages));
     routes.add(new UnitsPages());
     routes.add(new SignInPages(pages, accounts, clock, setupToken));
-    routes.add(new HomePages(pages));
+    routes.add(new HomePages(pages, sites, beds, library));
+    routes.add(new SitePages(pages, sites, beds));
+    routes.add(new SiteFormPages(pages, sites));
+    routes.add(new BedPages(pages, sites, beds, library));
+    routes.add(new BedFormPages(pages, sites, beds));
 
     Javalin server = serve(settings, routes);
     String address = address(settings, server.port());
