@@ -21,6 +21,11 @@ import java.util.Optional;
 public enum Facet {
   /** How a species suits the chosen bed; silent without a bed. */
   VERDICT("verdict", Arrays.stream(Verdict.values()).map(Verdict::key).toList()),
+  /** Survives the whole of a hardiness zone. */
+  WINTER("winter", PlaceBands.winters()),
+  LIGHT("light", PlaceBands.lights()),
+  MOISTURE("moisture", PlaceBands.moistures()),
+  PH("ph", PlaceBands.reactions()),
   LAYER("layer", Arrays.stream(Layer.values()).map(Layer::key).toList()),
   /** Asked at a level of evidence, see {@link Query#evidence}. */
   FUNCTION("function", Arrays.stream(GuildFunction.values()).map(GuildFunction::key).toList(), 3),
@@ -29,25 +34,20 @@ public enum Facet {
   /** Months of any harvest, or of the harvested parts that are chosen. */
   HARVEST_MONTH("harvest-month", months(), 1 + Trait.HARVEST.items().size()),
   USE("use", Trait.USE.words()),
+  /** Leaves out what carries a chosen caution. Nobody states that a plant has none, so not known stays. */
+  WITHOUT("without", Arrays.stream(CautionKind.values()).map(CautionKind::key).toList()),
   HEIGHT("height", PlaceBands.heights()),
-  /** Survives the whole of a hardiness zone. */
-  WINTER("winter", PlaceBands.winters()),
-  LIGHT("light", PlaceBands.lights()),
-  MOISTURE("moisture", PlaceBands.moistures()),
-  PH("ph", PlaceBands.reactions()),
   GROWTH_RATE("growth", Trait.GROWTH_RATE.words()),
   DURATION("duration", Trait.DURATION.words()),
+  ROOT_FORM("root-form", Trait.ROOT_FORM.words()),
+  SPREAD("spread", Trait.SPREAD.words()),
   POLLINATION("pollination", Trait.POLLINATION.words()),
+  PROPAGATION("propagation", Trait.PROPAGATION.items()),
   /** Native in a region. */
   NATIVE("native", Trait.NATIVITY.items()),
   /** Rated in one region, see {@link Query#region}; silent without one. */
   WETLAND("wetland", Trait.WETLAND.words().stream().map(word -> word.toLowerCase(Locale.ROOT)).toList(),
-      WetlandRegion.values().length),
-  PROPAGATION("propagation", Trait.PROPAGATION.items()),
-  ROOT_FORM("root-form", Trait.ROOT_FORM.words()),
-  SPREAD("spread", Trait.SPREAD.words()),
-  /** Leaves out what carries a chosen caution. Nobody states that a plant has none, so not known stays. */
-  WITHOUT("without", Arrays.stream(CautionKind.values()).map(CautionKind::key).toList());
+      WetlandRegion.values().length);
 
   private final String key;
   private final List<String> options;

@@ -90,7 +90,7 @@ public final class Outcome {
           ? passing(remaining, liveNow, demands.alone(facet, option))
           : passing(others, live, demands.with(facet, option))));
     }
-    return new FacetCount(facet, options, notKnown(facet));
+    return new FacetCount(facet, count, options, notKnown(facet));
   }
 
   private int notKnown(Facet facet) {

@@ -1,6 +1,7 @@
 package guildwood.choosing;
 
 import guildwood.kernel.Range;
+import guildwood.site.PhClass;
 import guildwood.species.ClassWords;
 import guildwood.species.HardinessZone;
 import guildwood.species.Unit;
@@ -12,9 +13,8 @@ import java.util.Map;
 /**
  * The classes by which places and sizes can be asked for where no bed is chosen, with their numbers.
  *
- * <p>Heights are bands of our own. Light and moisture classes are those of {@link ClassWords}. Soil
- * reaction: the classes of the US Natural Resources Conservation Service (1998, as reprinted by Oregon
- * State University), without the extremes in which no garden is made.
+ * <p>Heights are bands of our own. Light and moisture classes are those of {@link ClassWords}, soil
+ * reaction those of {@link PhClass} without the extremes in which no garden is made.
  */
 public final class PlaceBands {
   /** A class counts as borne where at least this share of it lies within what is tolerated. Ours. */
@@ -24,11 +24,8 @@ public final class PlaceBands {
       "under-30cm", 0, 0.3, "30cm-1m", 0.3, 1, "1m-2m", 1, 2, "2m-4m", 2, 4, "4m-8m", 4, 8, "8m-15m", 8, 15,
       "over-15m", 15, 1000);
 
-  private static final Map<String, Range> REACTIONS = bands(
-      "very-strongly-acid", 4.5, 5.0, "strongly-acid", 5.1, 5.5, "moderately-acid", 5.6, 6.0,
-      "slightly-acid", 6.1, 6.5, "neutral", 6.6, 7.3, "slightly-alkaline", 7.4, 7.8,
-      "moderately-alkaline", 7.9, 8.4);
-
+  private static final Map<String, Range> REACTIONS =
+      reactions(PhClass.VERY_STRONGLY_ACID, PhClass.MODERATELY_ALKALINE);
   private static final Map<String, Range> LIGHTS = words(Unit.SUN_HOURS, "full sun", "part shade", "full shade");
   private static final Map<String, Range> MOISTURES =
       words(Unit.MOISTURE_CLASS, "very dry", "dry", "moist", "wet", "waterlogged");
@@ -88,6 +85,16 @@ public final class PlaceBands {
       bands.put((String) nameLowHigh[i], new Range(low, high));
     }
     return bands;
+  }
+
+  private static Map<String, Range> reactions(PhClass first, PhClass last) {
+    Map<String, Range> ranges = new LinkedHashMap<>();
+    for (PhClass named : PhClass.values()) {
+      if (named.compareTo(first) >= 0 && named.compareTo(last) <= 0) {
+        ranges.put(named.word().replace(' ', '-'), named.range());
+      }
+    }
+    return ranges;
   }
 
   private static Map<String, Range> words(Unit unit, String... words) {
