@@ -44,12 +44,14 @@ import java.util.Set;
 public final class App implements AutoCloseable {
   private final Settings settings;
   private final Database database;
+  private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
 
-  private App(Settings settings, Database database, Javalin server, List<String> greeting) {
+  private App(Settings settings, Database database, Compositions compositions, Javalin server, List<String> greeting) {
     this.settings = settings;
     this.database = database;
+    this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
   }
@@ -78,6 +80,9 @@ public final class App implements AutoCloseable {
     Guilds guilds = new SqlGuilds(database);
     Desk desk = new Desk(sites, beds, species, guilds);
     Compositions compositions = new Compositions();
+    if (settings.demo()) {
+      DemoSite.fill(sites, beds, guilds, desk, clock);
+    }
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -100,7 +105,7 @@ public final class App implements AutoCloseable {
     if (!settings.demo() && !accounts.anyExists()) {
       greeting.add("Choose the owner's name and password here, once: " + address + "/setup/" + setupToken);
     }
-    return new App(settings, database, server, greeting);
+    return new App(settings, database, compositions, server, greeting);
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
@@ -151,6 +156,7 @@ public final class App implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
+    compositions.close();
     database.close();
   }
 }
