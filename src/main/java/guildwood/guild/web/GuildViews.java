@@ -9,7 +9,9 @@ import guildwood.guild.Gap;
 import guildwood.guild.GuildNumbers;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.ScoreBreakdown;
+import guildwood.guild.Wish;
 import guildwood.kernel.Months;
+import guildwood.species.Axis;
 import guildwood.species.CautionKind;
 import guildwood.species.Layer;
 import guildwood.species.Species;
@@ -21,12 +23,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Makes {@link GuildView}s of what the evaluator says. */
 public final class GuildViews {
-  private static final Set<guildwood.species.Axis> SOIL =
-      Set.of(guildwood.species.Axis.REACTION, guildwood.species.Axis.FERTILITY);
+  private static final Set<Axis> SOIL = Set.of(Axis.REACTION, Axis.FERTILITY);
 
   private final Messages messages;
   private final Units units;
@@ -100,16 +102,10 @@ public final class GuildViews {
   }
 
   private GuildView.PartRow part(ScoreBreakdown.Part part) {
-    String label = switch (part.subject()) {
-      case WISH -> words.wish(part.wish().orElseThrow());
-      case FIT -> messages.say("score.fit");
-      case THRIFT -> messages.say("score.thrift");
-      case UNMET_MUST -> messages.say("score.unmet-must", words.wish(part.wish().orElseThrow()));
-    };
-    boolean must = part.wish().map(guildwood.guild.Wish::must).orElse(false);
+    boolean must = part.wish().map(Wish::must).orElse(false);
     String who = String.join(", ", part.shares().stream().map(this::share).toList());
     int percent = part.possibleMilli() > 0 ? Math.round(100f * part.earnedMilli() / part.possibleMilli()) : 0;
-    return new GuildView.PartRow(label, must, part.earnedMilli() > 0, GuildWords.points(part.earnedMilli()),
+    return new GuildView.PartRow(subject(part.subject(), part.wish()), must, part.earnedMilli() > 0, GuildWords.points(part.earnedMilli()),
         GuildWords.points(part.possibleMilli()), who, percent);
   }
 
@@ -145,6 +141,21 @@ public final class GuildViews {
       cells.add(new GuildView.MonthCell(mark, messages.say("year." + mark)));
     }
     return new GuildView.YearRow(species.name(), cells);
+  }
+
+  /** What changed between two scores, part by part. */
+  List<String> differences(ScoreBreakdown before, ScoreBreakdown now) {
+    return before.diff(now).stream().map(d -> messages.say(d.gainMilli() >= 0 ? "difference.gain" : "difference.loss",
+        subject(d.subject(), d.wish()), GuildWords.points(Math.abs(d.gainMilli())))).toList();
+  }
+
+  private String subject(ScoreBreakdown.Subject subject, Optional<Wish> wish) {
+    return switch (subject) {
+      case WISH -> words.wish(wish.orElseThrow());
+      case FIT -> messages.say("score.fit");
+      case THRIFT -> messages.say("score.thrift");
+      case UNMET_MUST -> messages.say("score.unmet-must", words.wish(wish.orElseThrow()));
+    };
   }
 
   List<GuildView.GapRow> gaps(List<Gap> gaps) {
