@@ -39,7 +39,9 @@ record FacetView(
    */
   record Option(String id, String value, String label, boolean ticked, String count, String spoken, boolean empty) {}
 
-  static FacetView of(Facet facet, Query query, Map<Facet, FacetCount> counts, boolean open, OptionWords words) {
+  /** @param keeps whether 'not known' was chosen to stay here, rather than everywhere */
+  static FacetView of(
+      Facet facet, Query query, boolean keeps, Map<Facet, FacetCount> counts, boolean open, OptionWords words) {
     Messages messages = words.messages();
     Optional<FacetCount> count = Optional.ofNullable(counts.get(facet));
     int chosen = query.chosen(facet).size();
@@ -50,9 +52,9 @@ record FacetView(
       return option(facet, option, query.has(facet, option), found, chosen > 0, remaining, words);
     }).toList();
     String notKnown = chosen == 0 || count.isEmpty() ? ""
-        : messages.say("choosing.not-known.count", count.get().notKnown());
+        : messages.say(query.keeps(facet) ? "choosing.not-known.kept" : "choosing.not-known.more", count.get().notKnown());
     return new FacetView(facet.key(), words.facet(facet), chosen == 0 ? "" : messages.say("choosing.chosen", chosen),
-        open || chosen > 0, isNarrow(facet), !facet.leavesOut(), query.keeps(facet), notKnown, options);
+        open || chosen > 0, isNarrow(facet), !facet.leavesOut(), keeps, notKnown, options);
   }
 
   private static Option option(Facet facet, String option, boolean ticked, Optional<OptionCount> count,
