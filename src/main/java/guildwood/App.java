@@ -19,6 +19,10 @@ import guildwood.guild.web.Desk;
 import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WishPages;
+import guildwood.sharing.ShareLinks;
+import guildwood.sharing.store.SqlShareLinks;
+import guildwood.sharing.web.SharePages;
+import guildwood.sharing.web.SharedPage;
 import guildwood.site.Sites;
 import guildwood.site.store.SqlSites;
 import guildwood.site.web.SiteFormPages;
@@ -39,6 +43,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
@@ -78,6 +83,7 @@ public final class App implements AutoCloseable {
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
     Guilds guilds = new SqlGuilds(database);
+    ShareLinks links = new SqlShareLinks(database);
     Desk desk = new Desk(sites, beds, species, guilds);
     Compositions compositions = new Compositions();
     if (settings.demo()) {
@@ -98,12 +104,15 @@ public final class App implements AutoCloseable {
     routes.add(new WishPages(pages, desk));
     routes.add(new ProposalPages(pages, desk, compositions, clock));
     routes.add(new GuildPages(pages, desk, clock));
+    AtomicReference<String> address = new AtomicReference<>("");
+    routes.add(new SharePages(pages, desk, links, clock, address::get));
+    routes.add(new SharedPage(pages, desk, links, clock));
 
     Javalin server = serve(settings, routes);
-    String address = address(settings, server.port());
-    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address + "/"));
+    address.set(address(settings, server.port()));
+    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address.get() + "/"));
     if (!settings.demo() && !accounts.anyExists()) {
-      greeting.add("Choose the owner's name and password here, once: " + address + "/setup/" + setupToken);
+      greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
     return new App(settings, database, compositions, server, greeting);
   }
