@@ -6,6 +6,11 @@ import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
+import guildwood.species.web.BinPages;
+import guildwood.species.web.SourcePages;
+import guildwood.species.web.SpeciesNamesPages;
+import guildwood.species.web.SpeciesPages;
+import guildwood.species.web.StatementPages;
 import guildwood.store.Database;
 import guildwood.web.Access;
 import guildwood.web.Csrf;
@@ -66,6 +71,11 @@ public final class App implements AutoCloseable {
     routes.add(new UnitsPages());
     routes.add(new SignInPages(pages, accounts, clock, setupToken));
     routes.add(new HomePages(pages));
+    routes.add(new SpeciesNamesPages(pages, species));
+    routes.add(new StatementPages(pages, species));
+    routes.add(new SpeciesPages(pages, species));
+    routes.add(new SourcePages(pages, species));
+    routes.add(new BinPages(pages, species));
 
     Javalin server = serve(settings, routes);
     String address = address(settings, server.port());
