@@ -21,9 +21,18 @@ import guildwood.guild.web.Desk;
 import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WishPages;
+import guildwood.sharing.ShareLinks;
+import guildwood.sharing.store.SqlShareLinks;
+import guildwood.sharing.web.SharePages;
+import guildwood.sharing.web.SharedPage;
 import guildwood.site.Sites;
 import guildwood.site.store.SqlSites;
 import guildwood.site.web.SiteFormPages;
+import guildwood.species.web.BinPages;
+import guildwood.species.web.SourcePages;
+import guildwood.species.web.SpeciesNamesPages;
+import guildwood.species.web.SpeciesPages;
+import guildwood.species.web.StatementPages;
 import guildwood.store.Database;
 import guildwood.web.Access;
 import guildwood.web.Csrf;
@@ -41,6 +50,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
@@ -80,6 +90,7 @@ public final class App implements AutoCloseable {
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
     Guilds guilds = new SqlGuilds(database);
+    ShareLinks links = new SqlShareLinks(database);
     Desk desk = new Desk(sites, beds, species, guilds);
     Compositions compositions = new Compositions();
     if (settings.demo()) {
@@ -101,12 +112,20 @@ public final class App implements AutoCloseable {
     routes.add(new WishPages(pages, desk));
     routes.add(new ProposalPages(pages, desk, compositions, clock));
     routes.add(new GuildPages(pages, desk, clock));
+    AtomicReference<String> address = new AtomicReference<>("");
+    routes.add(new SharePages(pages, desk, links, clock, address::get));
+    routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new SpeciesNamesPages(pages, species));
+    routes.add(new StatementPages(pages, species));
+    routes.add(new SpeciesPages(pages, species));
+    routes.add(new SourcePages(pages, species));
+    routes.add(new BinPages(pages, species));
 
     Javalin server = serve(settings, routes);
-    String address = address(settings, server.port());
-    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address + "/"));
+    address.set(address(settings, server.port()));
+    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address.get() + "/"));
     if (!settings.demo() && !accounts.anyExists()) {
-      greeting.add("Choose the owner's name and password here, once: " + address + "/setup/" + setupToken);
+      greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
     return new App(settings, database, compositions, server, greeting);
   }
