@@ -8,6 +8,8 @@ import guildwood.choosing.FacetCount;
 import guildwood.choosing.Order;
 import guildwood.choosing.Outcome;
 import guildwood.choosing.Query;
+import guildwood.site.web.ConditionView;
+import guildwood.species.Axis;
 import guildwood.species.Evidence;
 import guildwood.species.WetlandRegion;
 import guildwood.web.Messages;
@@ -89,6 +91,7 @@ final class LibraryView {
     model.put("hasBed", bed.isPresent());
     model.put("withoutBed", address.withoutBed().path());
     model.put("bedHref", bed.map(b -> "/beds/" + b.id()).orElse(""));
+    model.put("bedOffers", bed.map(this::offers).orElse(List.of()));
     model.put("chips", ChipView.of(address, words));
     model.put("clear", address.choosesNothing() ? "" : address.cleared().path());
     model.put("libraryEmpty", outcome.total() == 0);
@@ -98,6 +101,17 @@ final class LibraryView {
     model.put("waysOut", outcome.count() == 0 ? waysOut() : List.of());
     sortLinks(model);
     return model;
+  }
+
+  /** What the verdicts are reckoned with, shortest form. */
+  private List<String> offers(BedChoice choice) {
+    List<String> offers = new ArrayList<>();
+    for (Axis axis : Axis.values()) {
+      Optional.ofNullable(choice.conditions().get(axis))
+          .map(condition -> ConditionView.of(condition, words.units(), messages))
+          .ifPresent(view -> offers.add(messages.say("choosing.bed-offers", messages.say("term.axis." + axis.key()), view.brief())));
+    }
+    return offers.isEmpty() ? List.of(messages.say("choosing.bed-silent")) : offers;
   }
 
   private List<Group> groupViews() {

@@ -22,7 +22,7 @@ record PagerView(String where, String first, String previous, String next, Strin
         page < last - 1 ? address.onPage(last).path() : "");
   }
 
-  boolean isNeeded() {
+  public boolean isNeeded() {
     return !previous.isEmpty() || !next.isEmpty();
   }
 }
