@@ -85,6 +85,13 @@ public record GuildProblem(
     return Guild.of(standing);
   }
 
+  /** The guild of what is in whatever else comes: standing and pinned plants. */
+  public Guild baseGuild() {
+    SortedMap<String, Integer> fixed = new TreeMap<>(standing);
+    fixed.putAll(rules.pinned());
+    return new Guild(fixed);
+  }
+
   public GuildProblem withRules(Rules other) {
     return new GuildProblem(areaM2, conditions, candidates, wishes, other, standing);
   }

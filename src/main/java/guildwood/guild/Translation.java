@@ -35,9 +35,7 @@ final class Translation {
     this.problem = problem;
     scale = PointScale.of(problem);
     eligibility = new Eligibility(problem);
-    Map<String, Integer> fixed = new TreeMap<>(problem.standing());
-    fixed.putAll(problem.rules().pinned());
-    base = Guild.of(fixed);
+    base = problem.baseGuild();
     base.counts().forEach((id, count) ->
         baseMembers.add(new Member(problem.find(id).orElseThrow(), count, problem.standing(id))));
     selection = select();
