@@ -66,8 +66,9 @@ public final class App implements AutoCloseable {
     routes.add(new UnitsPages());
     routes.add(new SignInPages(pages, accounts, clock, setupToken));
     routes.add(new HomePages(pages, sites, beds, library));
-    routes.add(new SitePages(pages, sites, beds));
+    // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
+    routes.add(new SitePages(pages, sites, beds));
     routes.add(new BedPages(pages, sites, beds, library));
     routes.add(new BedFormPages(pages, sites, beds));
 
