@@ -13,7 +13,8 @@ import guildwood.bed.web.SitePages;
 import guildwood.site.Sites;
 import guildwood.site.store.SqlSites;
 import guildwood.site.web.SiteFormPages;
-import guildwood.species.SpeciesLibrary;
+import guildwood.species.SpeciesRecords;
+import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.store.Database;
 import guildwood.web.Access;
 import guildwood.web.Csrf;
@@ -31,7 +32,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Supplier;
 
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
@@ -50,6 +50,15 @@ public final class App implements AutoCloseable {
   /** Opens the database and serves the pages until {@link #close}. */
   public static App start(Settings settings) {
     Database database = settings.demo() ? Database.inMemory() : Database.open(settings.dataDirectory());
+    try {
+      return start(settings, database);
+    } catch (RuntimeException e) {
+      database.close();
+      throw e;
+    }
+  }
+
+  private static App start(Settings settings, Database database) {
     Clock clock = Clock.systemUTC();
     Messages messages = new Messages();
     Csrf csrf = new Csrf();
@@ -57,7 +66,8 @@ public final class App implements AutoCloseable {
     Accounts accounts = new SqlAccounts(database);
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
-    Supplier<SpeciesLibrary> library = () -> new SpeciesLibrary(0, List.of(), List.of(), Map.of());
+    SpeciesRecords species = new SqlSpeciesRecords(database);
+    FirstFilling.fill(species, messages, FirstFilling.SEED);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -65,11 +75,11 @@ public final class App implements AutoCloseable {
     routes.add(new Problems(pages));
     routes.add(new UnitsPages());
     routes.add(new SignInPages(pages, accounts, clock, setupToken));
-    routes.add(new HomePages(pages, sites, beds, library));
+    routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
     routes.add(new SitePages(pages, sites, beds));
-    routes.add(new BedPages(pages, sites, beds, library));
+    routes.add(new BedPages(pages, sites, beds, species::library));
     routes.add(new BedFormPages(pages, sites, beds));
 
     Javalin server = serve(settings, routes);

@@ -3,6 +3,7 @@ package guildwood.species;
 import guildwood.kernel.Months;
 import guildwood.kernel.Range;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +33,8 @@ public record Species(
     List<String> synonyms,
     boolean removed,
     List<Statement> statements) {
+  private static final Set<String> EATEN = Set.of("food", "raw-food", "cooked-food");
+
   public Species {
     commonNames = List.copyOf(commonNames);
     synonyms = List.copyOf(synonyms);
@@ -104,12 +107,17 @@ public record Species(
     return range(trait).map(r -> OptionalDouble.of(r.middle())).orElse(OptionalDouble.empty());
   }
 
+  /** The word that rules; where several do, the first in the trait's own order. */
   public Optional<String> word(Trait trait) {
-    return ruling(trait).map(s -> ((TraitValue.Word) s.value()).word());
+    List<String> ruling = words(trait);
+    return trait.words().stream().filter(ruling::contains).findFirst();
   }
 
+  /** The words that rule, whether the trait takes one or several; empty where nothing is known. */
   public List<String> words(Trait trait) {
-    return ruling(trait).map(s -> ((TraitValue.Words) s.value()).words()).orElse(List.of());
+    return ruling(trait)
+        .map(s -> s.value() instanceof TraitValue.Word one ? List.of(one.word()) : ((TraitValue.Words) s.value()).words())
+        .orElse(List.of());
   }
 
   /** The layers it can fill; empty where not known. */
@@ -122,6 +130,18 @@ public record Species(
   /** Whether it does a job: yes, no, or not known. */
   public Optional<Boolean> does(GuildFunction function) {
     return ruling(Trait.FUNCTION, function.key()).map(s -> ((TraitValue.YesNo) s.value()).yes());
+  }
+
+  /** What to be careful about, each statement of it: law first, then poison, then the rest. */
+  public List<Statement> cautions() {
+    return statements.stream().filter(s -> s.trait() == Trait.CAUTION)
+        .sorted(Comparator.comparing(s -> CautionKind.of(s.item()).orElse(CautionKind.OTHER))).toList();
+  }
+
+  /** Whether anything says that people eat it. */
+  public boolean offersFood() {
+    return words(Trait.USE).stream().anyMatch(EATEN::contains)
+        || statements.stream().anyMatch(s -> s.trait() == Trait.HARVEST);
   }
 
   /** Months of bloom; empty optional where not known. */

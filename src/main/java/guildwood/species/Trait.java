@@ -40,7 +40,7 @@ public enum Trait {
           "northern-wisconsin", "europe", "asia")),
   WETLAND("wetland", Shape.WORD, List.of("OBL", "FACW", "FAC", "FACU", "UPL"), WetlandRegion.keys()),
   ROOT_FORM("root_form", Shape.WORD, List.of("taproot", "fibrous", "spreading", "rhizome", "tuber", "bulb")),
-  SPREAD("spread", Shape.WORD, List.of("stays", "suckers", "runs", "self-sows")),
+  SPREAD("spread", Shape.WORDS, List.of("stays", "suckers", "runs", "self-sows")),
   CAUTION("caution", Shape.TEXT, List.of(), List.of()),
   CONFLICT("conflict", Shape.WORD, List.of("gives", "suffers", "tolerates", "disputed"),
       List.of("juglone", "cedar-apple-rust", "white-pine-blister-rust", "fire-blight", "verticillium"));

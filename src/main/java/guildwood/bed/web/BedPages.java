@@ -4,10 +4,10 @@ import guildwood.bed.Bed;
 import guildwood.bed.Bed.Standing;
 import guildwood.bed.Beds;
 import guildwood.kernel.Finding;
+import guildwood.site.PhClass;
 import guildwood.site.Site;
 import guildwood.site.Sites;
 import guildwood.species.ClassWords;
-import guildwood.site.PhClass;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.web.Access;
@@ -102,10 +102,10 @@ public final class BedPages implements Routes {
     if (count.isEmpty() && form.messageOf("count").isEmpty()) {
       form.refuse(Finding.of("value.missing", "count"));
     }
-    List<Species> named = typed.isEmpty() ? List.of() : SpeciesNames.named(library.get(), typed);
+    List<Species> named = typed.isEmpty() ? List.of() : SpeciesFinder.named(library.get(), typed);
     List<Named> suggested = List.of();
     if (named.size() != 1 && !typed.isEmpty()) {
-      suggested = (named.isEmpty() ? SpeciesNames.like(library.get(), typed) : named).stream().map(Named::of).toList();
+      suggested = (named.isEmpty() ? SpeciesFinder.like(library.get(), typed) : named).stream().map(Named::of).toList();
       form.refuse(Finding.of(suggested.isEmpty() ? "species.not-in-library" : "species.which", "species", typed));
     } else if (count.isPresent() && !named.isEmpty() && bed.standingOf(named.get(0).id()) + count.getAsInt() > Standing.MOST) {
       form.refuse(Finding.of("number.out-of-scale", "count", 1, Standing.MOST));
