@@ -116,6 +116,14 @@ public enum Trait {
     return !items.isEmpty() || this == CAUTION;
   }
 
+  /**
+   * Whether statements of several sources complete one another instead of competing: a source that does
+   * not name a use does not deny it, and no caution takes back another.
+   */
+  public boolean addsUp() {
+    return this == LAYER || this == USE || this == SPREAD || this == CAUTION;
+  }
+
   /** Whether a statement of the trait says how well the claim is supported. */
   public boolean carriesEvidence() {
     return this == FUNCTION || this == CONFLICT;
