@@ -91,8 +91,9 @@ final class GuildWords {
     if (reason instanceof Gap.Reason.NoRoom noRoom) {
       return messages.say("gap.no-room", name(noRoom.speciesId()), breaches(noRoom.obstacles()));
     }
-    if (reason instanceof Gap.Reason.Outweighed outweighed) {
-      return messages.say("gap.outweighed", name(outweighed.speciesId()), points(outweighed.lossMilli()));
+    if (reason instanceof Gap.Reason.CouldComeIn could) {
+      return messages.say(could.changeMilli() >= 0 ? "gap.could-come-in" : "gap.outweighed", name(could.speciesId()),
+          points(Math.abs(could.changeMilli())));
     }
     return messages.say("gap.nobody-in-library");
   }
