@@ -164,7 +164,9 @@ public final class ConditionReader {
     String bare = axis == Axis.REACTION ? text.replaceFirst("^ph\\s*", "") : text;
     Checked<Range> read = TraitReader.read(trait, bare, field).map(v -> ((TraitValue.Span) v).range());
     boolean several = read.value().map(r -> r.width() > 0).orElse(false);
-    return several ? Checked.refused(Finding.of("number.unreadable", field, text)) : read;
+    // pH has no unit that could be suggested instead.
+    boolean unit = axis == Axis.REACTION && read.findings().stream().anyMatch(f -> f.code().startsWith("number.unit"));
+    return several || unit ? Checked.refused(Finding.of("number.unreadable", field, text)) : read;
   }
 
   private static Range widened(Axis axis, Range stated, Basis basis) {

@@ -65,6 +65,7 @@ class ConditionReaderTest {
     "MOISTURE, 2.5, '', observed, moisture-from, condition.class-number", "MOISTURE, 6, '', observed, moisture-from, condition.class-number",
     "MOISTURE, 0, '', observed, moisture-from, condition.class-number", "FERTILITY, 4, '', observed, fertility-from, condition.class-number",
     "TEXTURE, gravel, '', observed, texture-from, condition.unknown-word", "REACTION, NaN, '', measured, ph-from, condition.unknown-word",
+    "REACTION, 6 x, '', measured, ph-from, number.unreadable", "LIGHT, 4 lux, '', observed, light-from, number.unit-unknown",
     "REACTION, 1e1, '', measured, ph-from, number.unreadable"})
   void refusesNonsenseBesideItsField(Axis axis, String from, String to, String basis, String field, String code) {
     List<Finding> findings = ConditionReader.read(axis, new Entry(from, to, basis), axis.key()).findings();
