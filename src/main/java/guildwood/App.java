@@ -10,6 +10,8 @@ import guildwood.bed.web.BedFormPages;
 import guildwood.bed.web.BedPages;
 import guildwood.bed.web.HomePages;
 import guildwood.bed.web.SitePages;
+import guildwood.choosing.BedChoices;
+import guildwood.choosing.web.LibraryPages;
 import guildwood.guild.Guilds;
 import guildwood.guild.store.SqlGuilds;
 import guildwood.guild.web.Compositions;
@@ -101,6 +103,7 @@ public final class App implements AutoCloseable {
     routes.add(new Problems(pages));
     routes.add(new UnitsPages());
     routes.add(new SignInPages(pages, accounts, clock, setupToken));
+    routes.add(new LibraryPages(pages, species::library, BedChoices.of(sites, beds)));
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
