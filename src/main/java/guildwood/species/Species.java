@@ -121,7 +121,10 @@ public record Species(
     return trait.words().stream().filter(ruling::contains).findFirst();
   }
 
-  /** The words that rule, whether the trait takes one or several; empty where nothing is known. */
+  /**
+   * The words that rule, whether the trait takes one or several; empty where nothing is known. Where the
+   * trait adds up, those of all its statements together, or of the chosen ones where some are chosen.
+   */
   public List<String> words(Trait trait) {
     return statements.stream().filter(s -> s.trait() == trait && rules(s))
         .flatMap(s -> s.value() instanceof TraitValue.Word one ? Stream.of(one.word()) : ((TraitValue.Words) s.value()).words().stream())

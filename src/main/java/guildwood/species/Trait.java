@@ -121,7 +121,7 @@ public enum Trait {
    * not name a use does not deny it, and no caution takes back another.
    */
   public boolean addsUp() {
-    return this == USE || this == CAUTION;
+    return this == LAYER || this == USE || this == SPREAD || this == CAUTION;
   }
 
   /** Whether a statement of the trait says how well the claim is supported. */

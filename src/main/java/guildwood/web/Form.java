@@ -53,6 +53,11 @@ public final class Form {
     return List.copyOf(typed.getOrDefault(field, List.of()));
   }
 
+  /** What follows a prefix in the names of the fields, in the order they came. */
+  public List<String> names(String prefix) {
+    return typed.keySet().stream().filter(name -> name.startsWith(prefix)).map(name -> name.substring(prefix.length())).toList();
+  }
+
   public boolean has(String field, String value) {
     return values(field).contains(value);
   }
