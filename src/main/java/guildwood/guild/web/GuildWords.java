@@ -105,7 +105,7 @@ final class GuildWords {
   }
 
   private String breaches(List<RuleBreach> breaches) {
-    return String.join("; ", breaches.stream().limit(3).map(this::breach).toList());
+    return String.join(" ", breaches.stream().limit(3).map(this::breach).toList());
   }
 
   /** A change that would close a gap. */
