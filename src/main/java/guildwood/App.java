@@ -4,8 +4,6 @@ import guildwood.account.Accounts;
 import guildwood.account.store.SqlAccounts;
 import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
-import guildwood.species.SpeciesRecords;
-import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.bed.Beds;
 import guildwood.bed.store.SqlBeds;
 import guildwood.bed.web.BedFormPages;
@@ -28,6 +26,8 @@ import guildwood.sharing.web.SharedPage;
 import guildwood.site.Sites;
 import guildwood.site.store.SqlSites;
 import guildwood.site.web.SiteFormPages;
+import guildwood.species.SpeciesRecords;
+import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
 import guildwood.species.web.SourcePages;
 import guildwood.species.web.SpeciesNamesPages;
@@ -105,8 +105,9 @@ public final class App implements AutoCloseable {
     routes.add(new SignInPages(pages, accounts, clock, setupToken));
     routes.add(new LibraryPages(pages, species::library, BedChoices.of(sites, beds)));
     routes.add(new HomePages(pages, sites, beds, species::library));
-    routes.add(new SitePages(pages, sites, beds));
+    // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
+    routes.add(new SitePages(pages, sites, beds));
     routes.add(new BedPages(pages, sites, beds, species::library));
     routes.add(new BedFormPages(pages, sites, beds));
     routes.add(new WishPages(pages, desk));
