@@ -79,6 +79,18 @@ class FitTest {
     assertEquals(0, fertilityFit(bears, new Range(1, 1)), 1e-12);
   }
 
+  @Test
+  void nobodyFitsWhoseThirstOrHardinessIsNotKnown() {
+    Species onlyLight = Stated.species("Malus exemplum").with(Trait.LIGHT, "full sun").make();
+    Tolerances bears = Tolerances.of(onlyLight);
+    assertEquals(Verdict.FITS, Fit.ofRanges(bears, Map.of(Axis.LIGHT, Range.of(8))).verdict());
+    Fit inWater = Fit.ofRanges(bears, Map.of(Axis.LIGHT, Range.of(8), Axis.MOISTURE, Range.of(5)));
+    assertEquals(Verdict.NOT_KNOWN, inWater.verdict());
+    assertEquals(List.of(Axis.MOISTURE), inWater.unsaid());
+    Fit inShade = Fit.ofRanges(bears, Map.of(Axis.LIGHT, Range.of(1), Axis.MOISTURE, Range.of(5)));
+    assertEquals(Verdict.DOES_NOT_FIT, inShade.verdict());
+  }
+
   private static double fertilityFit(Tolerances bears, Range bed) {
     return Fit.ofRanges(bears, Map.of(Axis.FERTILITY, bed)).on(Axis.FERTILITY).orElseThrow().value();
   }

@@ -105,7 +105,7 @@ final class GuildWords {
   }
 
   private String breaches(List<RuleBreach> breaches) {
-    return String.join("; ", breaches.stream().limit(3).map(this::breach).toList());
+    return String.join(" ", breaches.stream().limit(3).map(this::breach).toList());
   }
 
   /** A change that would close a gap. */
@@ -157,12 +157,14 @@ final class GuildWords {
     return low.equals(high) ? low : low + " – " + high;
   }
 
-  /** What limits a species in a bed, for example "moisture: 1 step wetter would suit"; empty where nothing does. */
+  /** What limits a species in a bed and what nobody knows of it; empty where it suits and all is known. */
   String limit(Fit fit) {
-    Optional<String> said = fit.limiting().filter(a -> a.value() < 1)
+    Optional<String> limit = fit.limiting().filter(a -> a.value() < 1)
         .map(a -> a.shortfall() == 0 ? axis(a.axis().key())
             : messages.say("fit.limit", axis(a.axis().key()), miss(a.axis(), a.shortfall())));
-    return said.orElse("");
+    String unsaid = String.join(", ", fit.unsaid().stream().map(a -> axis(a.key())).toList());
+    Optional<String> silence = unsaid.isEmpty() ? Optional.empty() : Optional.of(messages.say("fit.unsaid", unsaid));
+    return String.join("; ", java.util.stream.Stream.of(limit, silence).flatMap(Optional::stream).toList());
   }
 
   private String area(String squareMetres) {
