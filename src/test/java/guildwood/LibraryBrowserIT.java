@@ -126,12 +126,12 @@ class LibraryBrowserIT {
     browser.width(360);
     open(browser, "/library?bed=1&function=nitrogen-fixer");
     assertFalse(find("layer-shrub").isDisplayed());
-    assertFalse(browser.scrollsSideways());
+    assertEquals(List.of(), browser.beyondTheEdge());
     assertEquals(List.of(), browser.accessibilityViolations());
     browser.driver().findElement(By.cssSelector(".drawer > summary")).click();
     assertTrue(find("layer-shrub").isDisplayed());
     ((JavascriptExecutor) browser.driver()).executeScript("document.querySelectorAll('details').forEach(d => d.open = true);");
-    assertFalse(browser.scrollsSideways());
+    assertEquals(List.of(), browser.beyondTheEdge());
     assertEquals(List.of(), browser.accessibilityViolations());
     browser.picture("library-facets-360");
   }
