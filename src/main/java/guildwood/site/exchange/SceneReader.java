@@ -44,10 +44,15 @@ public final class SceneReader {
       var where = e.getLocation();
       return Checked.refused(Finding.of(
           "json.unreadable", "", where == null ? 1 : where.getLineNr(), where == null ? 1 : where.getColumnNr(),
-          e.getOriginalMessage()));
+          plain(e.getOriginalMessage())));
     } catch (IOException e) {
       return Checked.refused(Finding.of("json.unreadable", "", 1, 1, e.getMessage()));
     }
+  }
+
+  /** The parser's words without its advice to programmers, which follows a colon or stands in brackets. */
+  private static String plain(String message) {
+    return message.split(": enable|\\(|\n", 2)[0].strip();
   }
 
   private Checked<SceneFile> scene(JsonNode root) {
