@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
- * Prints how long season maps take, as ratios to the task's own bed: 20 x 20 m at 0.5 m with 20 trees and 2
- * buildings. Run it by hand (its main method); no test asserts a time.
+ * Prints how long sun maps take in processor time, as ratios to the bed the speed is measured by: 20 x 20 m at 0.5 m
+ * with 20 trees and 2 buildings. Also what coarser steps cost: the worst cell's season mean against one-minute steps,
+ * in hours. Run it by hand (its main method); no test asserts a time.
  */
 public final class SunBenchmark {
   private static final Place PLACE = new Place(44.9, -89.6);
@@ -22,24 +24,28 @@ public final class SunBenchmark {
     for (int i = 0; i < 5; i++) {
       SunHours.of(scene(20, 2), path, cells(40, 40));
     }
-    double task = seconds(() -> SunHours.of(scene(20, 2), path, cells(40, 40)));
+    double bed = seconds(() -> SunHours.of(scene(20, 2), path, cells(40, 40)));
     double sky = seconds(() -> SunPath.of(PLACE, 2026, 10));
-    System.out.printf("the bed of the task, whole year, every day, 10 minutes: %.3f s%n", task);
+    System.out.printf("the measured bed, whole year, every day, 10 minutes: %.3f s%n", bed);
     System.out.printf("the sun's path itself, once per place and year: %.3f s%n%n", sky);
     row("cells", "obstacles", "time", "per cell and obstacle");
     for (int[] size : new int[][] {{20, 20}, {28, 28}, {40, 40}, {57, 57}, {80, 80}, {113, 113}}) {
       double time = seconds(() -> SunHours.of(scene(20, 2), path, cells(size[0], size[1])));
-      row(size[0] * size[1], 22, time / task, time / task * 1600 * 22 / (size[0] * size[1] * 22));
+      row(size[0] * size[1], 22, time / bed, time / bed * 1600 * 22 / (size[0] * size[1] * 22));
     }
     for (int groups : new int[] {0, 1, 2, 4, 8}) {
       double time = seconds(() -> SunHours.of(scene(10 * groups, groups), path, cells(40, 40)));
-      row(1600, 11 * groups, time / task, groups == 0 ? 0 : time / task * 22 / (11 * groups));
+      row(1600, 11 * groups, time / bed, groups == 0 ? 0 : time / bed * 22 / (11 * groups));
     }
     System.out.println();
-    row("step min", "", "time", "");
-    for (double step : new double[] {5, 10, 15, 20, 30}) {
+    row("step min", "days", "time", "season mean off by");
+    SunHours fine = SunHours.of(scene(20, 2), SunPath.of(PLACE, 2026, 1), cells(40, 40));
+    for (double step : new double[] {2, 5, 10, 20, 30, 60}) {
       SunPath stepped = SunPath.of(PLACE, 2026, step);
-      row(step, "", seconds(() -> SunHours.of(scene(20, 2), stepped, cells(40, 40))) / task, "");
+      SunHours hours = SunHours.of(scene(20, 2), stepped, cells(40, 40));
+      double off = IntStream.range(0, 1600)
+          .mapToDouble(i -> Math.abs(hours.seasonMeanHours(i) - fine.seasonMeanHours(i))).max().orElseThrow();
+      row(step, "all", seconds(() -> SunHours.of(scene(20, 2), stepped, cells(40, 40))) / bed, off);
     }
   }
 
@@ -90,6 +96,6 @@ public final class SunBenchmark {
   }
 
   private static String text(Object value) {
-    return value instanceof Double number ? "%.2f".formatted(number) : value.toString();
+    return value instanceof Double number ? "%.3f".formatted(number) : value.toString();
   }
 }
