@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -125,7 +126,7 @@ public final class SunHours {
     return means;
   }
 
-  private List<Double> byMonth(java.util.function.IntToDoubleFunction hours) {
+  private List<Double> byMonth(IntToDoubleFunction hours) {
     return IntStream.range(0, 12).mapToObj(month -> left(hours.applyAsDouble(month), tally.daysByMonth[month])).toList();
   }
 

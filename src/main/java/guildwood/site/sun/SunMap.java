@@ -1,5 +1,6 @@
 package guildwood.site.sun;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -76,7 +77,7 @@ public final class SunMap {
   }
 
   private void open() {
-    double depth = mapDepth + LINE * (bands.size() + 1);
+    double depth = mapDepth + LINE * (bands.size() + 2);
     svg.append(say(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.2f %.2f\" role=\"img\" aria-labelledby=\"%s-title %s-text\""
             + " font-family=\"sans-serif\" font-size=\"%.0f\">%n", width, depth, id, id, LETTERS));
@@ -151,11 +152,21 @@ public final class SunMap {
         text(x, y - LETTERS, "middle", escaped(tree.label()));
       } else if (obstacle instanceof Building building) {
         polygon(building.footprint(), "#fff", 2);
-        GroundPoint corner = building.footprint().corners().get(0);
-        text(x(corner.xM()), y(corner.yM()) - 4, "start", escaped(building.label()));
+        nameOf(building);
       }
     }
     svg.append(say("</g>%n"));
+  }
+
+  /** In the middle of the footprint, or where it comes into view; nowhere if it stays out of it. */
+  private void nameOf(Building building) {
+    DoubleSummaryStatistics across = building.footprint().corners().stream().mapToDouble(corner -> x(corner.xM())).summaryStatistics();
+    DoubleSummaryStatistics down = building.footprint().corners().stream().mapToDouble(corner -> y(corner.yM())).summaryStatistics();
+    if (across.getMax() > 0 && across.getMin() < width && down.getMax() > 0 && down.getMin() < mapDepth) {
+      double x = Math.min(Math.max(across.getAverage(), MARGIN), width - MARGIN);
+      double y = Math.min(Math.max(down.getAverage(), LINE), mapDepth - 8);
+      text(x, y, "middle", escaped(building.label()));
+    }
   }
 
   private void polygon(Footprint footprint, String fill, double line) {
@@ -172,7 +183,7 @@ public final class SunMap {
 
   private void scale() {
     double length = scaleM() * unitsPerM;
-    double y = mapDepth - MARGIN / 2;
+    double y = mapDepth + LINE / 2;
     svg.append(say("<path d=\"M%.2f %.2fv8h%.2fv-8\" fill=\"none\" stroke=\"#000\" stroke-width=\"2\"/>%n", MARGIN, y - 8, length));
     text(MARGIN + length + 8, y + 2, "start", escaped(words.metres(scaleM())));
   }
@@ -187,7 +198,7 @@ public final class SunMap {
   private void legend() {
     for (int i = 0; i < bands.size(); i++) {
       SunBand band = bands.get(bands.size() - 1 - i);
-      double y = mapDepth + LINE * i;
+      double y = mapDepth + LINE * (i + 1.25);
       swatch(band, MARGIN, y, 36, LINE - 5);
       svg.append(say("<rect x=\"%.2f\" y=\"%.2f\" width=\"36\" height=\"%.2f\" fill=\"none\" stroke=\"#000\"/>", MARGIN, y, LINE - 5));
       text(MARGIN + 46, y + LETTERS - 1, "start", escaped(words.band(band)));

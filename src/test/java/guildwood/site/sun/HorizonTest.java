@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import guildwood.kernel.Checked;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,7 +62,7 @@ class HorizonTest {
     SunHours hours = SunHours.of(scene, scene.sunPath(5), List.of(new GroundPoint(0, 0)));
     Sun sun = new Sun(place, 2026);
     // Refraction lifts a sun at 10 degrees by about 0.09 degrees (Reda & Andreas' formula at 1010 hPa and 10 degrees C).
-    double overTheHills = java.time.LocalDate.of(2026, 4, 1).datesUntil(java.time.LocalDate.of(2026, 10, 1))
+    double overTheHills = LocalDate.of(2026, 4, 1).datesUntil(LocalDate.of(2026, 10, 1))
         .mapToDouble(date -> sun.day(date, 9.91).lengthHours()).average().orElseThrow();
     assertEquals(overTheHills, hours.seasonMeanHours(0), 0.005);
     assertEquals(hours.openMeanHours() - overTheHills, hours.lostHours(0).get(Scene.HORIZON), 0.005);

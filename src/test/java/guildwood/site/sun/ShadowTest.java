@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,7 +115,7 @@ class ShadowTest {
   }
 
   static Footprint footprint(double... xAndY) {
-    List<GroundPoint> corners = new java.util.ArrayList<>();
+    List<GroundPoint> corners = new ArrayList<>();
     for (int i = 0; i < xAndY.length; i += 2) {
       corners.add(new GroundPoint(xAndY[i], xAndY[i + 1]));
     }

@@ -192,9 +192,9 @@ class SunHoursProperties {
         obstacles.stream().map(each -> Scenes.mirrored(each, -1, 1)).toList(),
         points.stream().map(point -> new GroundPoint(-point.xM(), point.yM())).toList());
     for (int i = 0; i < points.size(); i++) {
-      assertEquals(plain.morningMeanHours(i), swapped.afternoonMeanHours(i), 0.06);
-      assertEquals(plain.afternoonMeanHours(i), swapped.morningMeanHours(i), 0.06);
-      assertEquals(plain.seasonMeanHours(i), swapped.seasonMeanHours(i), 0.06);
+      assertEquals(plain.morningMeanHours(i), swapped.afternoonMeanHours(i), 0.03);
+      assertEquals(plain.afternoonMeanHours(i), swapped.morningMeanHours(i), 0.03);
+      assertEquals(plain.seasonMeanHours(i), swapped.seasonMeanHours(i), 0.03);
     }
   }
 
@@ -220,7 +220,7 @@ class SunHoursProperties {
     SunHours down = SunHours.of(south, SOUTH_PATH,
         points.stream().map(point -> new GroundPoint(point.xM(), -point.yM())).toList());
     for (int i = 0; i < points.size(); i++) {
-      assertEquals(up.seasonMeanHours(i), down.seasonMeanHours(i), 0.2);
+      assertEquals(up.seasonMeanHours(i), down.seasonMeanHours(i), 0.15);
     }
   }
 

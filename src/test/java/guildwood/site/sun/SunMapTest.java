@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -81,7 +82,7 @@ class SunMapTest {
     List<String> expected = new ArrayList<>();
     for (int row = 1; row < 12; row += 2) {
       for (int column = 1; column < 16; column += 2) {
-        expected.add(String.format(java.util.Locale.ROOT, "%.1f", HOURS.seasonMeanHours(row * 16 + column)));
+        expected.add(String.format(Locale.ROOT, "%.1f", HOURS.seasonMeanHours(row * 16 + column)));
       }
     }
     assertEquals(expected, figures);
