@@ -37,6 +37,11 @@ public final class Form {
     return new Form(typed, messages);
   }
 
+  /** A form to be filled in, with starting values of fields that can be ticked several times. */
+  public static Form filled(Map<String, List<String>> values, Messages messages) {
+    return new Form(new LinkedHashMap<>(values), messages);
+  }
+
   /** What stands in a field, as typed; empty where nothing does. */
   public String value(String field) {
     List<String> values = typed.getOrDefault(field, List.of());
@@ -46,6 +51,11 @@ public final class Form {
   /** All values of a field that can be ticked several times. */
   public List<String> values(String field) {
     return List.copyOf(typed.getOrDefault(field, List.of()));
+  }
+
+  /** What follows a prefix in the names of the fields, in the order they came. */
+  public List<String> names(String prefix) {
+    return typed.keySet().stream().filter(name -> name.startsWith(prefix)).map(name -> name.substring(prefix.length())).toList();
   }
 
   public boolean has(String field, String value) {

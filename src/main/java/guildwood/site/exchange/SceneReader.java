@@ -8,11 +8,11 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
+import guildwood.site.sun.Coordinates;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Horizon;
 import guildwood.site.sun.HorizonPoint;
 import guildwood.site.sun.Obstacle;
-import guildwood.site.sun.Place;
 import guildwood.site.sun.Scene;
 import guildwood.site.sun.Season;
 import guildwood.site.sun.SunHours;
@@ -57,8 +57,8 @@ public final class SceneReader {
 
   private Checked<SceneFile> scene(JsonNode root) {
     JsonEntry entry = new JsonEntry(root, "", findings);
-    OptionalDouble latitude = entry.number("latitude", Place.LATITUDE_DEGREES);
-    OptionalDouble longitude = entry.number("longitude", Place.LONGITUDE_DEGREES);
+    OptionalDouble latitude = entry.number("latitude", Coordinates.LATITUDE_DEGREES);
+    OptionalDouble longitude = entry.number("longitude", Coordinates.LONGITUDE_DEGREES);
     Optional<Integer> year = entry.wholeNumber("year", SunPath.YEARS);
     Optional<Season> season = season(entry, "seasonStart", "seasonEnd");
     Optional<Season> inLeaf = entry.has("leavesFrom") || entry.has("leavesUntil")
@@ -82,7 +82,7 @@ public final class SceneReader {
     if (!findings.isEmpty()) {
       return Checked.refused(findings);
     }
-    Place place = new Place(latitude.orElseThrow(), longitude.orElseThrow());
+    Coordinates place = new Coordinates(latitude.orElseThrow(), longitude.orElseThrow());
     Scene scene = new Scene(
         place, year.orElseThrow(), season.orElseThrow(), inLeaf.orElseThrow(), readingHeight, horizon.orElseThrow(), obstacles);
     return Checked.of(new SceneFile(scene, step, points, ignored));

@@ -15,7 +15,7 @@ import java.util.Set;
  * @param obstacles labels all different, none called {@code horizon}
  */
 public record Scene(
-    Place place, int year, Season season, Season inLeaf, double readingHeightM, Horizon horizon, List<Obstacle> obstacles) {
+    Coordinates place, int year, Season season, Season inLeaf, double readingHeightM, Horizon horizon, List<Obstacle> obstacles) {
   public static final Range READING_HEIGHT_M = new Range(0, Obstacle.HEIGHT_M.max());
 
   /** Key of the skyline among what takes sun. */

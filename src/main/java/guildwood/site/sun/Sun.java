@@ -33,10 +33,10 @@ final class Sun {
   /** The sky is looked at this often to find rise and set; noon and midnight are among these moments. */
   private static final long LOOK = 2 * HOUR;
 
-  private final Place place;
+  private final Coordinates place;
   private final double deltaT;
 
-  Sun(Place place, int year) {
+  Sun(Coordinates place, int year) {
     this.place = place;
     this.deltaT = DeltaT.estimate(LocalDate.of(year, 7, 1));
   }

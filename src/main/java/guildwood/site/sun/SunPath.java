@@ -32,7 +32,7 @@ public final class SunPath {
   }
 
   /** The path over a calendar year in steps of at most so many minutes. */
-  public static SunPath of(Place place, int year, double stepMinutes) {
+  public static SunPath of(Coordinates place, int year, double stepMinutes) {
     if (!YEARS.contains(year) || !STEP_MINUTES.contains(stepMinutes)) {
       throw new IllegalArgumentException("no sun path for " + year + " in steps of " + stepMinutes + " minutes");
     }

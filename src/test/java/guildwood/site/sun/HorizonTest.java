@@ -56,7 +56,7 @@ class HorizonTest {
 
   @Test
   void aRingOfHillsShortensTheDayByWhatTheSunNeedsToClimbThem() {
-    Place place = Scenes.WISCONSIN;
+    Coordinates place = Scenes.WISCONSIN;
     Horizon ring = Horizon.through("", List.of(new HorizonPoint(0, 10))).orThrow();
     Scene scene = new Scene(place, 2026, Scenes.SUMMER, Scenes.SUMMER, 0, ring, List.of());
     SunHours hours = SunHours.of(scene, scene.sunPath(5), List.of(new GroundPoint(0, 0)));

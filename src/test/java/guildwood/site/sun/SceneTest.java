@@ -78,8 +78,8 @@ class SceneTest {
     Tree tree = ShadowTest.tree(5, 2, 1);
     assertThrows(IllegalArgumentException.class, () -> Scenes.with(Scenes.WISCONSIN, Scenes.SUMMER, List.of(tree, tree)));
     assertThrows(IllegalArgumentException.class, () -> Scenes.with(Scenes.WISCONSIN, Season.of(2, 29, 2, 29), List.of()));
-    assertThrows(IllegalArgumentException.class, () -> new Place(95, 0));
-    assertThrows(IllegalArgumentException.class, () -> new Place(0, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> new Coordinates(95, 0));
+    assertThrows(IllegalArgumentException.class, () -> new Coordinates(0, Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> new GroundPoint(Double.POSITIVE_INFINITY, 0));
     assertThrows(IllegalArgumentException.class, () -> ShadowTest.tree(5, 5, 1));
     assertThrows(IllegalArgumentException.class, () -> ShadowTest.tree(5, 2, 0));

@@ -8,15 +8,15 @@ import java.util.Random;
 final class Scenes {
   static final Season SUMMER = Season.of(4, 1, 9, 30);
   static final Season WHOLE_YEAR = Season.of(1, 1, 12, 31);
-  static final Place WISCONSIN = new Place(44.9, -89.6);
+  static final Coordinates WISCONSIN = new Coordinates(44.9, -89.6);
 
   private Scenes() {}
 
-  static Scene open(Place place) {
+  static Scene open(Coordinates place) {
     return with(place, SUMMER, List.of());
   }
 
-  static Scene with(Place place, Season season, List<Obstacle> obstacles) {
+  static Scene with(Coordinates place, Season season, List<Obstacle> obstacles) {
     return new Scene(place, 2026, season, season, 0, Horizon.LEVEL, obstacles);
   }
 

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * in hours. Run it by hand (its main method); no test asserts a time.
  */
 public final class SunBenchmark {
-  private static final Place PLACE = new Place(44.9, -89.6);
+  private static final Coordinates PLACE = new Coordinates(44.9, -89.6);
   private static final int RUNS = 7;
 
   private SunBenchmark() {}

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What must hold for every scene; scenes come from fixed seeds. */
 class SunHoursProperties {
   private static final double SAME = 1e-9;
-  private static final Place SOUTH = new Place(-44.9, -89.6);
+  private static final Coordinates SOUTH = new Coordinates(-44.9, -89.6);
   private static final SunPath PATH = SunPath.of(Scenes.WISCONSIN, 2026, 30);
   private static final SunPath SOUTH_PATH = SunPath.of(SOUTH, 2026, 30);
 
@@ -28,7 +28,7 @@ class SunHoursProperties {
   @ParameterizedTest
   @CsvSource({"44.9, -89.6, 10", "0, 0, 60", "-36.8, 174.8, 7.3", "66.6, 25, 15", "78.2, 15.6, 30", "-77.8, 166.7, 25", "90, 0, 20", "-90, 0, 60"})
   void openGroundGetsTheDaysLength(double latitude, double longitude, double stepMinutes) {
-    Place place = new Place(latitude, longitude);
+    Coordinates place = new Coordinates(latitude, longitude);
     Scene scene = Scenes.open(place);
     SunHours hours = SunHours.of(scene, scene.sunPath(stepMinutes), List.of(new GroundPoint(3, 4)));
     Sun sun = new Sun(place, 2026);
@@ -49,7 +49,7 @@ class SunHoursProperties {
   @ParameterizedTest
   @CsvSource({"44.9, -89.6", "-36.8, 174.8", "66.6, 25", "78.2, 15.6", "90, 0"})
   void theStepsOfADayAddUpToItsLength(double latitude, double longitude) {
-    for (SunPath.Day day : SunPath.of(new Place(latitude, longitude), 2026, 13).days()) {
+    for (SunPath.Day day : SunPath.of(new Coordinates(latitude, longitude), 2026, 13).days()) {
       assertEquals(day.lengthHours(), day.steps().stream().mapToDouble(SunPath.Step::hours).sum(), 1e-5, day.date()::toString);
       assertTrue(day.steps().stream().allMatch(step -> step.hours() > 0 && step.hours() <= 13 / 60.0 + SAME), day.date()::toString);
     }

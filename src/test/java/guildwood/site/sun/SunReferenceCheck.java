@@ -51,7 +51,7 @@ class SunReferenceCheck {
   /** The same through the model, which knows neither the height of the place nor its air: 0.01 degrees. */
   @Test
   void theModelsSunAgreesWithTheWorkedExampleOfNrel() {
-    Sun sun = new Sun(new Place(EXAMPLE_LATITUDE, EXAMPLE_LONGITUDE), 2003);
+    Sun sun = new Sun(new Coordinates(EXAMPLE_LATITUDE, EXAMPLE_LONGITUDE), 2003);
     SunPosition seen = sun.seenAt(EXAMPLE.toInstant().toEpochMilli());
     assertEquals(194.340241, seen.azimuthDegrees(), 0.01);
     assertEquals(39.888378, seen.elevationDegrees(), 0.01);
@@ -64,7 +64,7 @@ class SunReferenceCheck {
    */
   @Test
   void riseAndSetOfTheWorkedExampleOfNrel() {
-    Sun sun = new Sun(new Place(EXAMPLE_LATITUDE, EXAMPLE_LONGITUDE), 2003);
+    Sun sun = new Sun(new Coordinates(EXAMPLE_LATITUDE, EXAMPLE_LONGITUDE), 2003);
     SunDay.Spell day = sun.day(LocalDate.of(2003, 10, 17)).up().get(0);
     SunDay.Spell before = sun.day(LocalDate.of(2003, 10, 16)).up().get(0);
     assertEquals(millis("2003-10-17T06:12:43-07:00"), day.fromMillis(), 2_000);
@@ -84,7 +84,7 @@ class SunReferenceCheck {
     var position = SPA.calculateSolarPosition(time, latitude, longitude, heightM, 0, 1000, celsius);
     assertEquals(azimuth, position.azimuth(), 1e-4);
     assertEquals(zenith, position.zenithAngle(), 1e-4);
-    SunPosition ours = new Sun(new Place(latitude, longitude), time.getYear()).seenAt(time.toInstant().toEpochMilli());
+    SunPosition ours = new Sun(new Coordinates(latitude, longitude), time.getYear()).seenAt(time.toInstant().toEpochMilli());
     assertEquals(azimuth, ours.azimuthDegrees(), 0.02);
     assertEquals(90 - zenith, ours.elevationDegrees(), 0.02);
   }
@@ -111,7 +111,7 @@ class SunReferenceCheck {
     "2015-08-02, 05:00:27, 12:06:58, 2015-08-01, 19:13:58"
   })
   void riseTransitAndSetByNrel(String date, String rise, String transit, String evening, String set) {
-    Sun sun = new Sun(new Place(39.742476, -105.1786), 2015);
+    Sun sun = new Sun(new Coordinates(39.742476, -105.1786), 2015);
     SunDay day = sun.day(LocalDate.parse(date));
     assertEquals(millis(date + "T" + rise + "-07:00"), day.up().get(0).fromMillis(), 5_000);
     assertEquals(millis(date + "T" + transit + "-07:00"), day.transitMillis(), 5_000);
@@ -153,7 +153,7 @@ class SunReferenceCheck {
     "2020-01-05, 0", "2020-02-15, 0", "2020-04-25, 24", "2020-06-15, 24", "2020-08-15, 24", "2020-10-26, 0", "2020-12-25, 0"
   })
   void polarDayAndNight(String date, double hours) {
-    assertEquals(hours, new Sun(new Place(78.216667, 15.633333), 2020).day(LocalDate.parse(date)).lengthHours(), 0);
+    assertEquals(hours, new Sun(new Coordinates(78.216667, 15.633333), 2020).day(LocalDate.parse(date)).lengthHours(), 0);
   }
 
   /**
@@ -170,7 +170,7 @@ class SunReferenceCheck {
     "50, 15, 8.33", "50, 80, 11.95", "50, 172, 16.15", "50, 266, 11.82", "50, 355, 7.85"
   })
   void daylightHoursByFao(double latitude, int dayOfYear, double hours) {
-    Sun sun = new Sun(new Place(latitude, 0), 2026);
+    Sun sun = new Sun(new Coordinates(latitude, 0), 2026);
     LocalDate date = LocalDate.ofYearDay(2026, dayOfYear);
     boolean solstice = dayOfYear == 172 || dayOfYear == 355;
     assertEquals(hours, sun.day(date, 0).lengthHours(), solstice ? 0.03 : 0.15);
@@ -184,7 +184,7 @@ class SunReferenceCheck {
     "45, 2026-06-21, 68.44", "45, 2026-03-20, 45.00", "45, 2026-12-21, 21.56"
   })
   void noonElevation(double latitude, String date, double degrees) {
-    Sun sun = new Sun(new Place(latitude, 0), 2026);
+    Sun sun = new Sun(new Coordinates(latitude, 0), 2026);
     long noon = sun.day(LocalDate.parse(date)).transitMillis();
     assertEquals(degrees, sun.geometricElevationDegrees(noon), 0.1);
     assertEquals(180, sun.seenAt(noon).azimuthDegrees(), 0.1);
@@ -206,7 +206,7 @@ class SunReferenceCheck {
   @ParameterizedTest
   @CsvSource({"30", "40", "45", "50", "-30", "-50"})
   void dayLengthAtTheEquinoxes(double latitude) {
-    Sun sun = new Sun(new Place(latitude, 0), 2026);
+    Sun sun = new Sun(new Coordinates(latitude, 0), 2026);
     assertEquals(12, sun.day(LocalDate.of(2026, 3, 20)).lengthHours(), 0.2);
     assertEquals(12, sun.day(LocalDate.of(2026, 9, 23)).lengthHours(), 0.2);
   }
@@ -218,7 +218,7 @@ class SunReferenceCheck {
 
   private static SunDay assertDay(double latitude, double longitude, String date, String rise, String set) {
     LocalDate day = LocalDate.parse(date);
-    SunDay found = new Sun(new Place(latitude, longitude), day.getYear()).day(day);
+    SunDay found = new Sun(new Coordinates(latitude, longitude), day.getYear()).day(day);
     assertEquals(1, found.up().size());
     SunDay.Spell spell = found.up().get(0);
     assertEquals(millis(rise), spell.fromMillis(), MINUTE_MILLIS, () -> "rise " + Instant.ofEpochMilli(spell.fromMillis()));

@@ -1,0 +1,74 @@
+package guildwood.guild;
+
+import java.util.List;
+
+/**
+ * What everything is worth in one bed, in thousandths of a point, so that a score is exact to the last one.
+ *
+ * <p>Of 100 points the wishes share 80 by weight, plants that suit the bed earn up to 18 for the ground
+ * their crowns cover, and 2 are left for needing few new plants. Without wishes the suiting plants earn up
+ * to 98. A wish's points go to its first, second and third provider as 4 : 2 : 1. Every layer can earn a
+ * seventh of the points for suiting plants, by covering the whole bed with plants of fit 1.
+ *
+ * @param wishMilli points of every wish, in the order of the problem's wishes
+ * @param fitMilli points for suiting plants
+ * @param thriftMilli points for needing few new plants
+ * @param perPlantMilli what each plant to be bought takes from {@code thriftMilli}
+ */
+record PointScale(int[] wishMilli, int fitMilli, int thriftMilli, int perPlantMilli, int areaDm2) {
+  static final int TOTAL_MILLI = 100_000;
+  static final int WISHES_MILLI = 80_000;
+  static final int THRIFT_MILLI = 2_000;
+  static final int LAYERS = 7;
+
+  /** What an unmet must takes off, as far as there are points to take. */
+  static final int UNMET_MUST_MILLI = 25_000;
+
+  /** Halves of a provider that still count towards a wish. */
+  static final int MOST_UNITS = 3 * Services.WHOLE;
+
+  static PointScale of(GuildProblem problem) {
+    int[] wishes = shares(problem.wishes());
+    int fit = TOTAL_MILLI - THRIFT_MILLI - (wishes.length == 0 ? 0 : WISHES_MILLI);
+    int perPlant = THRIFT_MILLI / Math.max(1, problem.rules().maxPlants());
+    return new PointScale(wishes, fit, THRIFT_MILLI, perPlant, Math.max(1, problem.areaDm2()));
+  }
+
+  /** Shares 80 points by weight; what rounding leaves goes to the first wishes, one thousandth each. */
+  private static int[] shares(List<Wish> wishes) {
+    int weights = wishes.stream().mapToInt(Wish::weight).sum();
+    int[] shares = new int[wishes.size()];
+    int left = WISHES_MILLI;
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = (int) ((long) WISHES_MILLI * wishes.get(i).weight() / weights);
+      left -= shares[i];
+    }
+    for (int i = 0; i < shares.length && left > 0; i++, left--) {
+      shares[i]++;
+    }
+    return shares;
+  }
+
+  /** What a wish earns with so many halves of a provider; never less for one more, and ever less more. */
+  int earned(int wish, int units) {
+    int second = 2 * (wishMilli[wish] / 7);
+    int third = wishMilli[wish] / 7;
+    int first = wishMilli[wish] - second - third;
+    return part(first, units) + part(second, units - Services.WHOLE) + part(third, units - 2 * Services.WHOLE);
+  }
+
+  /** The larger half comes first, so that the steps never grow. */
+  private static int part(int whole, int units) {
+    return units <= 0 ? 0 : units == 1 ? whole - whole / 2 : whole;
+  }
+
+  /** What one plant earns by suiting the bed. */
+  int fitMilliOf(Candidate candidate, int crownDm2) {
+    return (int) ((long) fitMilli * crownDm2 * candidate.fitPermille() / (1000L * LAYERS * areaDm2));
+  }
+
+  /** The most one layer can earn by suiting plants. */
+  int fitMilliOfLayer() {
+    return fitMilli / LAYERS;
+  }
+}
