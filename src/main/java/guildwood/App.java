@@ -26,6 +26,11 @@ import guildwood.sharing.web.SharedPage;
 import guildwood.site.Sites;
 import guildwood.site.store.SqlSites;
 import guildwood.site.web.SiteFormPages;
+import guildwood.species.web.BinPages;
+import guildwood.species.web.SourcePages;
+import guildwood.species.web.SpeciesNamesPages;
+import guildwood.species.web.SpeciesPages;
+import guildwood.species.web.StatementPages;
 import guildwood.store.Database;
 import guildwood.web.Access;
 import guildwood.web.Csrf;
@@ -107,6 +112,11 @@ public final class App implements AutoCloseable {
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
     routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new SpeciesNamesPages(pages, species));
+    routes.add(new StatementPages(pages, species));
+    routes.add(new SpeciesPages(pages, species));
+    routes.add(new SourcePages(pages, species));
+    routes.add(new BinPages(pages, species));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));

@@ -1,0 +1,140 @@
+package guildwood.guild.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Solves a {@link Selection}: greedy start, bound, annealing guided by the bound's prices, exact counts, and
+ * exact completion while it pays. The same selection, seed and effort give the same answer.
+ */
+public final class Solver {
+  private final Selection s;
+  private final long seed;
+  private final int boundSteps;
+  private final int moves;
+  private final int nodes;
+
+  private final Filling filling;
+  private final Bound bound;
+  private final Descent descent;
+  private int[] favourites;
+  private int core;
+
+  public Solver(Selection selection, long seed, int boundSteps, int moves, int nodes) {
+    s = selection;
+    this.seed = seed;
+    this.boundSteps = boundSteps;
+    this.moves = moves;
+    this.nodes = nodes;
+    filling = new Filling(s);
+    bound = new Bound(s);
+    descent = new Descent(s, bound);
+  }
+
+  /**
+   * What was found.
+   *
+   * @param roof no allowed choice is worth more
+   * @param proven whether {@code best} reaches the roof
+   */
+  public record Solved(Choice best, long roof, boolean proven) {}
+
+  /** Hears of the work as it goes and may end it. */
+  public interface Listener {
+    /**
+     * @param percent of the work done
+     * @return false to end it
+     */
+    boolean goesOn(int percent, Choice best);
+  }
+
+  /** The best choice to be found, with its proof as far as it goes. */
+  public Solved solve(Listener listener) {
+    Choice best = new Greedy(s, filling).choose();
+    boolean goesOn = listener.goesOn(2, best);
+    best = price(best);
+    if (descent.settled(best.value())) {
+      return new Solved(best, best.value(), true);
+    }
+    double limit = descent.bestValue;
+    if (goesOn && listener.goesOn(10, best)) {
+      best = walk(best, moves, seed, (move, found) -> listener.goesOn(10 + (int) (40L * move / moves), found));
+      best = counted(best);
+      goesOn = listener.goesOn(50, best);
+    } else {
+      goesOn = false;
+    }
+    if (goesOn && nodes > 0) {
+      return complete(best, limit, listener);
+    }
+    long roof = Math.max(best.value(), (long) StrictMath.floor(limit + Bound.SLACK));
+    return new Solved(best, roof, roof == best.value());
+  }
+
+  /** Finds prices for the whole selection, and with them the order in which the walk prefers items. */
+  private Choice price(Choice start) {
+    bound.settle(Fixing.nothing(s));
+    descent.run(descent.firstPrices(), boundSteps, start.value(), 1.2);
+    bound.at(descent.best);
+    filling.guidedBy(descent.best);
+    double[] worth = new double[s.items];
+    Arrays.fill(worth, Double.NEGATIVE_INFINITY);
+    for (int o = 0; o < bound.opens; o++) {
+      worth[bound.open[o]] = bound.worth[bound.open[o]];
+    }
+    favourites = IntStream.range(0, s.items).filter(i -> worth[i] > Double.NEGATIVE_INFINITY).boxed()
+        .sorted(Comparator.<Integer>comparingDouble(i -> -worth[i]).thenComparing(i -> i))
+        .mapToInt(i -> i).toArray();
+    core = 6 * Math.max(1, Math.min(s.mostItems, 20)) + 20;
+    return start;
+  }
+
+  private Choice walk(Choice start, int steps, long walkSeed, Annealing.Walk watch) {
+    Annealing annealing = new Annealing(s, filling, walkSeed, favourites, core);
+    annealing.run(start.set(), steps, watch);
+    return annealing.best.value() >= start.value() ? annealing.best : start;
+  }
+
+  /** The same items with the best counts. */
+  private Choice counted(Choice choice) {
+    int[] set = choice.set();
+    int[] fewest = s.fewestOf(set);
+    Choice better = fewest == null ? null : new CountProof(s).better(set, fewest, choice.value());
+    return better == null ? choice : better;
+  }
+
+  private Solved complete(Choice best, double limit, Listener listener) {
+    Reduced reduced = Reduced.of(s, bound, descent, best);
+    Completion completion = new Completion(reduced.selection(), reduced.into(best));
+    completion.run(descent.best, limit, nodes, (looked, found) ->
+        listener.goesOn(50 + (int) (40L * looked / nodes), reduced.outOf(found)));
+    return new Solved(reduced.outOf(completion.best), completion.roof, completion.proven);
+  }
+
+  /**
+   * Another good choice, at least so many items apart from each given one, found while leaning towards a
+   * theme; valued without the leaning.
+   *
+   * @param keepsCounts whether the theme's counts stay; otherwise they are filled up as without it
+   */
+  public Optional<Choice> another(
+      List<Choice> others, int apart, Selection leaning, boolean keepsCounts, int steps, long walkSeed) {
+    Filling leaningFilling = new Filling(leaning);
+    leaningFilling.guidedBy(descent.best);
+    Annealing annealing = new Annealing(leaning, leaningFilling, walkSeed, favourites, core);
+    List<int[]> sets = new ArrayList<>();
+    others.forEach(o -> sets.add(o.set()));
+    annealing.keepApart(sets, apart);
+    annealing.run(others.get(0).set(), steps, (move, found) -> true);
+    if (annealing.best == null) {
+      return Optional.empty();
+    }
+    int[] counts = annealing.best.counts();
+    Choice found = new Choice(counts, s.value(counts));
+    return Optional.of(keepsCounts ? found : counted(found));
+  }
+}
