@@ -42,6 +42,7 @@ class SeedConsistencyTest {
     assertNothingWrong();
   }
 
+  /** Light words of two schemes may part by half an hour: 'full shade' begins at 0 h, 'shade-tolerant' at 0.5 h. */
   @Test
   void whatAPlantPrefersItAlsoBears() {
     Map<Trait, Trait> pairs = Map.of(Trait.LIGHT_PREFERRED, Trait.LIGHT, Trait.MOISTURE_PREFERRED, Trait.MOISTURE,
@@ -50,7 +51,9 @@ class SeedConsistencyTest {
       pairs.forEach((preferred, borne) -> {
         Optional<Range> likes = species.range(preferred);
         Optional<Range> bears = species.range(borne);
-        if (likes.isPresent() && bears.isPresent() && !bears.get().contains(likes.get())) {
+        double slack = borne == Trait.LIGHT ? 0.5 : 0;
+        if (likes.isPresent() && bears.isPresent()
+            && !new Range(bears.get().min() - slack, bears.get().max() + slack).contains(likes.get())) {
           wrong.add(species.id() + " " + preferred.key() + " " + likes.get() + " outside " + bears.get());
         }
       });
@@ -115,7 +118,7 @@ class SeedConsistencyTest {
   @Test
   void numbersLieWhereTheyCanForATemperateGarden() {
     Map<Trait, Range> sane = Map.of(
-        Trait.HEIGHT, new Range(0.02, 50), Trait.CROWN, new Range(0.05, 30), Trait.PH, new Range(3, 9.5),
+        Trait.HEIGHT, new Range(0.02, 50), Trait.CROWN, new Range(0.05, 35), Trait.PH, new Range(3, 9.5),
         // All of them bear a winter of -7 degrees C, the mildest the library is made for.
         Trait.COLDEST_WINTER, new Range(-56, -7), Trait.FROST_FREE_DAYS, new Range(40, 210));
     everyStatement((species, said) -> {
@@ -142,13 +145,11 @@ class SeedConsistencyTest {
   /** A metre is 3.28 feet: two sources that differ by more than 2.5 times differ in unit, plant or care. */
   @Test
   void sourcesAgreeRoughlyOnSizes() {
-    Set<String> explained = Set.of();
     for (Species species : Shipped.species()) {
       for (Trait size : List.of(Trait.HEIGHT, Trait.CROWN)) {
         List<Double> tallest = species.statements().stream().filter(s -> s.trait() == size)
             .map(s -> ((TraitValue.Span) s.value()).range().max()).sorted().toList();
-        if (!tallest.isEmpty() && tallest.get(tallest.size() - 1) > 2.5 * tallest.get(0)
-            && !explained.contains(species.id() + " " + size.key())) {
+        if (!tallest.isEmpty() && tallest.get(tallest.size() - 1) > 2.5 * tallest.get(0)) {
           wrong.add(species.id() + " " + size.key() + " " + tallest + " m");
         }
       }
@@ -156,13 +157,18 @@ class SeedConsistencyTest {
     assertNothingWrong();
   }
 
+  /** A planting density of close plantings, taken for a crown, makes poles of shrubs. */
   @Test
-  void noTreeIsMuchWiderThanTall() {
+  void woodyPlantsHaveCrownsInProportion() {
     for (Species species : Shipped.species()) {
       Optional<Range> height = species.range(Trait.HEIGHT);
       Optional<Range> crown = species.range(Trait.CROWN);
+      if (height.isEmpty() || crown.isEmpty()) {
+        continue;
+      }
+      double proportion = crown.get().middle() / height.get().middle();
       boolean tree = species.layers().contains(Layer.TALL_TREE) || species.layers().contains(Layer.SMALL_TREE);
-      if (tree && height.isPresent() && crown.isPresent() && crown.get().middle() > 1.5 * height.get().middle()) {
+      if (tree && proportion > 1.5 || species.layers().equals(Set.of(Layer.SHRUB)) && proportion < 0.35) {
         wrong.add(species.id() + " crown " + crown.get() + ", height " + height.get());
       }
     }
