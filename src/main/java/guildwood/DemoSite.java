@@ -110,7 +110,7 @@ final class DemoSite {
   private void planOneBed(Desk desk, Clock clock) {
     long id = bedIds.get(PLANNED_BED);
     var found = new Composer(Effort.QUICK).compose(desk.problem(desk.plan(id)), 1, 1, Progress.UNWATCHED);
-    guilds.save(id, "Round the old pear", found.best().guild(), clock.instant());
+    guilds.save(id, "Round the old apple", found.best().guild(), clock.instant());
   }
 
   private static List<Row> rows(String file, String... columns) {

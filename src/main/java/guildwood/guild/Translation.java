@@ -35,9 +35,7 @@ final class Translation {
     this.problem = problem;
     scale = PointScale.of(problem);
     eligibility = new Eligibility(problem);
-    Map<String, Integer> fixed = new TreeMap<>(problem.standing());
-    fixed.putAll(problem.rules().pinned());
-    base = Guild.of(fixed);
+    base = problem.baseGuild();
     base.counts().forEach((id, count) ->
         baseMembers.add(new Member(problem.find(id).orElseThrow(), count, problem.standing(id))));
     selection = select();
@@ -115,7 +113,7 @@ final class Translation {
     long[] caps = new long[CAPS];
     for (Layer layer : Layer.values()) {
       LayerUse use = LayerUse.of(layer, baseMembers);
-      caps[layer.ordinal()] = Math.max(0, problem.areaDm2() - use.crownDm2());
+      caps[layer.ordinal()] = Math.max(0, problem.roomDm2(layer) - use.crownDm2());
       caps[LAYERS + layer.ordinal()] = Math.max(0, 100L * problem.areaDm2() - use.lightCm2());
     }
     int plants = baseMembers.stream().mapToInt(Member::added).sum();

@@ -30,7 +30,10 @@ final class Enumeration {
     base = Guild.of(fixed);
     unavoidable = evaluator.evaluate(base).breaches();
     for (Candidate candidate : problem.candidates()) {
-      if (!problem.rules().pinned().containsKey(candidate.speciesId())
+      // No more of a standing plant beside a pinned enemy, although the quarrel is there already.
+      boolean quarrels = base.species().stream().filter(id -> !id.equals(candidate.speciesId()))
+          .anyMatch(id -> !problem.find(id).orElseThrow().manners().conflictsWith(candidate.manners()).isEmpty());
+      if (!quarrels && !problem.rules().pinned().containsKey(candidate.speciesId())
           && evaluator.exclusions(candidate.speciesId()).isEmpty()) {
         free.add(candidate);
       }

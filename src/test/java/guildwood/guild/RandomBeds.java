@@ -51,7 +51,7 @@ final class RandomBeds {
     RandomBeds first = new RandomBeds(seed, 1, 0);
     double area = 3 + first.dice.nextInt(60) / 4.0;
     int candidates = 7 + first.dice.nextInt(8);
-    RandomBeds beds = new RandomBeds(seed + 1_000_000, Math.sqrt(area) / 2.6, 0.22);
+    RandomBeds beds = new RandomBeds(seed + 1_000_000, Math.sqrt(area) / 3.4, 0.2);
     return beds.problem(candidates, area, 3 + first.dice.nextInt(4), true);
   }
 
@@ -71,11 +71,11 @@ final class RandomBeds {
     List<Wish> wishes = wishes(tiny ? 2 + dice.nextInt(6) : 6 + dice.nextInt(12));
     Rules rules = Rules.forArea(areaM2).withMaxSpecies(maxSpecies);
     if (tiny) {
-      rules = rules.withMaxPlants(4 + dice.nextInt(7)).withMaxSpeciesPerGenus(1 + dice.nextInt(2));
+      rules = rules.withMaxPlants(4 + dice.nextInt(6)).withMaxSpeciesPerGenus(1 + dice.nextInt(2));
     }
     rules = rules.withBorderline(dice.nextBoolean()).withNotKnown(dice.nextInt(3) == 0);
     if (dice.nextInt(2) == 0) {
-      rules = rules.withBudgetCents(OptionalInt.of((int) (areaM2 * (tiny ? 200 : 100) * (0.5 + dice.nextDouble()))));
+      rules = rules.withBudgetCents(OptionalInt.of((int) (areaM2 * (tiny ? 450 : 100) * (0.5 + dice.nextDouble()))));
     }
     rules = dice.nextInt(6) == 0 ? rules.withExcludedCautions(Set.of(CautionKind.THORNS, CautionKind.TOXIC)) : rules;
     rules = dice.nextInt(12) == 0 ? rules.withOnlyStock(true) : rules;
@@ -199,7 +199,7 @@ final class RandomBeds {
       List<String> items = kind.items();
       String item = kind == WishKind.BLOOM_MONTH || kind == WishKind.HARVEST_MONTH
           ? Integer.toString(4 + dice.nextInt(7)) : items.get(dice.nextInt(items.size()));
-      Wish wish = new Wish(kind, item, dice.nextInt(4) == 0, 1 + dice.nextInt(10));
+      Wish wish = new Wish(kind, item, dice.nextInt(5) == 0, 1 + dice.nextInt(10));
       if (wishes.stream().noneMatch(w -> w.asksSameAs(wish))) {
         wishes.add(wish);
       }

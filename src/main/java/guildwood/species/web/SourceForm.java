@@ -39,7 +39,7 @@ final class SourceForm {
   static Optional<Source> read(Form form, Optional<String> id, SpeciesLibrary library) {
     Optional<Source.Kind> kind = Source.Kind.ofKey(form.value("source_kind"));
     if (kind.isEmpty()) {
-      form.refuse(Finding.of("source.kind", "source_kind"));
+      form.refuse(Finding.of("source.kind-missing", "source_kind"));
     }
     String author = form.optionalText("source_author", Source.LONGEST_AUTHOR);
     String title = form.text("source_title", Source.LONGEST_TITLE);

@@ -109,7 +109,7 @@ final class StatementForm {
     }
     Optional<Source> newSource = Optional.empty();
     String sourceId = form.value("source");
-    if (sourceId.equals(NEW_SOURCE)) {
+    if (typesNewSource(form)) {
       Optional<Source> typed = SourceForm.read(form, Optional.empty(), library);
       Optional<Source> kept = typed.flatMap(s -> SourceForm.kept(s, library));
       newSource = kept.isPresent() ? Optional.empty() : typed;
@@ -125,6 +125,12 @@ final class StatementForm {
     findings.removeIf(f -> f.field().equals("item") && itemRefused);
     findings.forEach(form::refuse);
     return new Read(form.isRefused() ? Optional.empty() : Optional.of(written.read().orThrow()), newSource);
+  }
+
+  /** A new source is chosen, or typed without choosing anything. */
+  static boolean typesNewSource(Form form) {
+    return form.value("source").equals(NEW_SOURCE)
+        || (form.value("source").isEmpty() && !form.value("source_title").isBlank());
   }
 
   /** @param newSource the statement's source, where it is not kept yet */

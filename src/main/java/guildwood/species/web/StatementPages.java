@@ -78,6 +78,7 @@ public final class StatementPages implements Routes {
     model.put("species", species);
     model.put("form", form);
     model.put("address", address);
+    model.put("typesSource", StatementForm.typesNewSource(form));
     return model;
   }
 
