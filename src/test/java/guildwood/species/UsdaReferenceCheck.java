@@ -84,8 +84,8 @@ class UsdaReferenceCheck {
     byTrait.forEach((trait, values) -> {
       long agree = values.stream().filter(Compared::agrees).count();
       List<Compared> others = values.stream().filter(c -> !c.sourceId().equals(UsdaTable.SOURCE)).toList();
-      System.out.printf(Locale.ROOT, "  %-20s %4d of %4d agree, %5.1f %%; from other sources %2d, of which %2d agree%n", trait, agree,
-          values.size(), 100.0 * agree / values.size(), others.size(), others.stream().filter(Compared::agrees).count());
+      System.out.printf(Locale.ROOT, "  %-20s %4d of %4d agree, %5.1f %%; from other sources %2d, of which %2d agree%n",
+          trait, agree, values.size(), 100.0 * agree / values.size(), others.size(), others.stream().filter(Compared::agrees).count());
     });
     EXCEPTIONS.entrySet().stream().sorted(Map.Entry.comparingByKey())
         .forEach(e -> System.out.println("  exception: " + e.getKey() + ": " + e.getValue()));
@@ -120,6 +120,24 @@ class UsdaReferenceCheck {
     assertTrue(counts.values().stream().mapToInt(n -> n).sum() >= 1000, counts.toString());
   }
 
+  /** What the table grades as toxic, at whatever grade, says so here too; the more so where it is food. */
+  @Test
+  void whatTheTableCallsToxicCarriesACaution() {
+    UsdaTable table = UsdaTable.read();
+    List<String> silent = new ArrayList<>();
+    int graded = 0;
+    for (Species species : Shipped.species()) {
+      boolean toxic = table.find(species).flatMap(row -> UsdaTable.word(row, "toxicity")).filter(g -> !g.equals("None")).isPresent();
+      graded += toxic ? 1 : 0;
+      if (toxic && species.cautions().stream().noneMatch(s -> CautionKind.of(s.item()).orElseThrow() == CautionKind.TOXIC)) {
+        silent.add(species.id());
+      }
+    }
+    System.out.println(graded + " species of the library are graded toxic in the table");
+    assertTrue(graded >= 20, "only " + graded);
+    assertEquals(List.of(), silent);
+  }
+
   private static boolean isCompared(Statement said) {
     return switch (said.trait()) {
       case PH, HEIGHT, LIGHT, COLDEST_WINTER, FROST_FREE_DAYS, GROWTH_RATE, TEXTURE -> true;
@@ -130,7 +148,8 @@ class UsdaReferenceCheck {
 
   private static boolean copied(Statement said, CSVRecord row) {
     return switch (said.trait()) {
-      case PH -> near(range(said).min(), UsdaTable.number(row, "ph_minimum")) && near(range(said).max(), UsdaTable.number(row, "ph_maximum"));
+      case PH -> near(range(said).min(), UsdaTable.number(row, "ph_minimum"))
+          && near(range(said).max(), UsdaTable.number(row, "ph_maximum"));
       case HEIGHT -> isOne(said, UsdaTable.metres(UsdaTable.number(row, "height_mature_feet").orElse(-1)));
       case COLDEST_WINTER -> isOne(said, UsdaTable.celsius(UsdaTable.number(row, "temperature_minimum_f").orElse(999)));
       case FROST_FREE_DAYS -> isOne(said, UsdaTable.number(row, "frost_free_days_minimum").orElse(-1));
