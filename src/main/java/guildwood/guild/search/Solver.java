@@ -12,6 +12,12 @@ import java.util.stream.IntStream;
  * exact completion while it pays. The same selection, seed and effort give the same answer.
  */
 public final class Solver {
+  private static final int MOST_NARROWINGS = 4;
+  private static final int NARROWING_STEPS = 150;
+
+  /** Items left after narrowing for which the given number of branches is meant; more items, fewer branches. */
+  private static final int USUAL_CORE = 60;
+
   private final Selection s;
   private final long seed;
   private final int boundSteps;
@@ -107,12 +113,37 @@ public final class Solver {
     return better == null ? choice : better;
   }
 
+  /** Narrows the selection down as long as that pays, then settles who is in and who is out. */
   private Solved complete(Choice best, double limit, Listener listener) {
-    Reduced reduced = Reduced.of(s, bound, descent, best);
-    Completion completion = new Completion(reduced.selection(), reduced.into(best));
-    completion.run(descent.best, limit, nodes, (looked, found) ->
-        listener.goesOn(50 + (int) (40L * looked / nodes), reduced.outOf(found)));
-    return new Solved(reduced.outOf(completion.best), completion.roof, completion.proven);
+    Selection core = s;
+    Bound coreBound = bound;
+    Descent coreDescent = descent;
+    Reduced reduced = Reduced.of(core, coreBound, coreDescent, best);
+    Reduced whole = reduced;
+    double roof = limit;
+    for (int round = 0; round < MOST_NARROWINGS && reduced.selection().items < 0.9 * core.items; round++) {
+      core = reduced.selection();
+      Choice inner = whole.into(best);
+      coreBound = new Bound(core);
+      if (!coreBound.settle(Fixing.nothing(core))) {
+        break;
+      }
+      Descent next = new Descent(core, coreBound);
+      next.run(coreDescent.best, NARROWING_STEPS, best.value(), 0.8);
+      coreDescent = next;
+      roof = Math.min(roof, next.bestValue);
+      if (next.settled(best.value())) {
+        return new Solved(best, best.value(), true);
+      }
+      reduced = Reduced.of(core, coreBound, coreDescent, inner);
+      whole = whole.then(reduced);
+    }
+    Reduced kept = whole;
+    int affordable = (int) Math.max(1, (long) nodes * USUAL_CORE / Math.max(USUAL_CORE, kept.selection().items));
+    Completion completion = new Completion(kept.selection(), kept.into(best));
+    completion.run(coreDescent.best, roof, affordable, (looked, found) ->
+        listener.goesOn(50 + (int) (40L * looked / affordable), kept.outOf(found)));
+    return new Solved(kept.outOf(completion.best), completion.roof, completion.proven);
   }
 
   /**
