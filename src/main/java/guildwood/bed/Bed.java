@@ -5,6 +5,7 @@ import guildwood.site.Basis;
 import guildwood.site.Condition;
 import guildwood.site.Site;
 import guildwood.species.Axis;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,12 +21,14 @@ public record Bed(
     long id, long siteId, String name, double areaM2, Map<Axis, Condition> conditions, List<Standing> standing, String note) {
   public static final double SMALLEST_AREA_M2 = 0.1;
   public static final double LARGEST_AREA_M2 = 100_000;
+  public static final int LONGEST_NAME = 120;
+  public static final int LONGEST_NOTE = 2000;
 
   public Bed {
     conditions = Map.copyOf(conditions);
     standing = List.copyOf(standing);
-    if (name.isBlank()) {
-      throw new IllegalArgumentException("a bed needs a name");
+    if (name.isBlank() || name.length() > LONGEST_NAME) {
+      throw new IllegalArgumentException("a bed needs a name of at most " + LONGEST_NAME + " characters: " + name);
     }
     if (!(areaM2 >= SMALLEST_AREA_M2 && areaM2 <= LARGEST_AREA_M2)) {
       throw new IllegalArgumentException("a bed of " + areaM2 + " m2");
@@ -45,14 +48,31 @@ public record Bed(
     return all;
   }
 
+  /** How many plants of a species stand here already. */
+  public int standingOf(String speciesId) {
+    return standing.stream().filter(s -> s.speciesId().equals(speciesId)).mapToInt(Standing::count).sum();
+  }
+
+  /** The same bed with so many plants of a species standing in it; none of them where the count is 0. */
+  public Bed withStanding(String speciesId, int count) {
+    List<Standing> all = new ArrayList<>(standing);
+    all.removeIf(s -> s.speciesId().equals(speciesId));
+    if (count > 0) {
+      all.add(new Standing(speciesId, count));
+    }
+    return new Bed(id, siteId, name, areaM2, conditions, all, note);
+  }
+
   /**
    * A plant that already stands in the bed.
    *
    * @param count how many of it
    */
   public record Standing(String speciesId, int count) {
+    public static final int MOST = 10_000;
+
     public Standing {
-      if (count < 1) {
+      if (count < 1 || count > MOST) {
         throw new IllegalArgumentException(count + " plants of " + speciesId);
       }
     }

@@ -103,7 +103,7 @@ public final class Candidacy {
       case "partner-helps" -> Manners.Partner.HELPS;
       default -> Manners.Partner.NOT_NEEDED;
     };
-    boolean spreads = species.word(Trait.SPREAD).filter(w -> w.equals("suckers") || w.equals("runs")).isPresent();
+    boolean spreads = species.words(Trait.SPREAD).stream().anyMatch(w -> w.equals("suckers") || w.equals("runs"));
     return new Manners(gives, suffers, doubtful, partner, false, needsSun(tolerances), spreads);
   }
 

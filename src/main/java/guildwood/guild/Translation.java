@@ -113,7 +113,7 @@ final class Translation {
     long[] caps = new long[CAPS];
     for (Layer layer : Layer.values()) {
       LayerUse use = LayerUse.of(layer, baseMembers);
-      caps[layer.ordinal()] = Math.max(0, problem.areaDm2() - use.crownDm2());
+      caps[layer.ordinal()] = Math.max(0, problem.roomDm2(layer) - use.crownDm2());
       caps[LAYERS + layer.ordinal()] = Math.max(0, 100L * problem.areaDm2() - use.lightCm2());
     }
     int plants = baseMembers.stream().mapToInt(Member::added).sum();

@@ -1,5 +1,8 @@
 package guildwood.kernel;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -16,6 +19,10 @@ public record Source(String id, Kind kind, String author, String title, Optional
   public static final String OWN_EXPERIENCE = "own-experience";
   public static final String COMMON_PRACTICE = "common-practice";
 
+  public static final int LONGEST_AUTHOR = 300;
+  public static final int LONGEST_TITLE = 500;
+  public static final int LONGEST_LOCATOR = 300;
+
   /** Kinds of source, from the strongest to the weakest. */
   public enum Kind {
     REGULATION,
@@ -23,7 +30,16 @@ public record Source(String id, Kind kind, String author, String title, Optional
     AGENCY_TABLE,
     OWN_EXPERIENCE,
     HEARSAY,
-    COMMON_PRACTICE
+    COMMON_PRACTICE;
+
+    /** Stable name in files and message keys. */
+    public String key() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static Optional<Kind> ofKey(String key) {
+      return Arrays.stream(values()).filter(kind -> kind.key().equals(key)).findFirst();
+    }
   }
 
   public Source {

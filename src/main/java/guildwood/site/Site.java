@@ -26,10 +26,16 @@ public record Site(
     Optional<MonthDay> firstAutumnFrost,
     Map<Axis, Condition> conditions,
     String note) {
+  public static final int LONGEST_NAME = 120;
+  public static final int LONGEST_NOTE = 2000;
+
   public Site {
     conditions = Map.copyOf(conditions);
-    if (name.isBlank()) {
-      throw new IllegalArgumentException("a site needs a name");
+    if (name.isBlank() || name.length() > LONGEST_NAME) {
+      throw new IllegalArgumentException("a site needs a name of at most " + LONGEST_NAME + " characters: " + name);
+    }
+    if (latitudeDegrees.isPresent() && !(Math.abs(latitudeDegrees.getAsDouble()) <= 90)) {
+      throw new IllegalArgumentException("no latitude " + latitudeDegrees.getAsDouble());
     }
   }
 

@@ -1,5 +1,9 @@
 package guildwood.species;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /** How well a claim is supported, strongest first. */
 public enum Evidence {
   /** Measured in trials. */
@@ -10,6 +14,10 @@ public enum Evidence {
   FOLK;
 
   public String key() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  public static Optional<Evidence> ofKey(String key) {
+    return Arrays.stream(values()).filter(evidence -> evidence.key().equals(key)).findFirst();
   }
 }

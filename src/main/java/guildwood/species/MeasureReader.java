@@ -7,34 +7,27 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads numbers with units, ranges of them, and class words into a range in a trait's unit. */
+/**
+ * Reads numbers with units, ranges of them, and class words into a range in a trait's unit. Lengths and
+ * temperatures need their unit written: 30 could be feet or metres, -30 either thermometer.
+ */
 final class MeasureReader {
-  private static final Pattern ENDS = Pattern.compile("(.+?)\\s*(?:\\.\\.|\\bto\\b|–|(?<=[0-9a-z])\\s*-\\s*(?=[0-9a-z]))\\s*(.+)");
+  private static final String TO = "\\s*(?:\\.\\.|\\bto\\b|–|(?<=[0-9a-z'\"°]|[0-9a-z'\"°] )-)\\s*";
+  private static final Pattern ENDS = Pattern.compile("(.+?)" + TO + "(.+)");
   private static final Pattern NUMBER = Pattern.compile("([-−+]?\\d{1,6}(?:[.,]\\d{1,6})?)\\s*([a-z°'\"]*)");
+  private static final Pattern ZONES =
+      Pattern.compile("zones?\\s*(\\d{1,2}\\s*[ab]?)(?:" + TO + "(?:zones?\\s*)?(\\d{1,2}\\s*[ab]?))?");
 
   private MeasureReader() {}
 
+  /** Reads lower-case text; parts joined by semicolons make the smallest range that holds them all. */
   static Checked<Range> read(Unit unit, String text, String field) {
-    Optional<Range> word = word(unit, text);
-    if (word.isPresent()) {
-      return Checked.of(word.get());
-    }
-    if (text.contains(";")) {
-      return union(unit, text, field);
-    }
-    Matcher ends = ENDS.matcher(text);
-    if (ends.matches()) {
-      return ends(unit, ends.group(1), ends.group(2), field);
-    }
-    return number(unit, text, "")
-        .map(n -> TraitReader.span(n, n, unit, field))
-        .orElseGet(() -> Checked.refused(Finding.of("number.unreadable", field, text)));
-  }
-
-  private static Checked<Range> union(Unit unit, String text, String field) {
     Range hull = null;
-    for (String part : TraitReader.split(text)) {
-      Checked<Range> read = read(unit, part, field);
+    for (String part : text.split(";")) {
+      if (part.isBlank()) {
+        continue;
+      }
+      Checked<Range> read = part(unit, part.strip(), field);
       if (read.isRefused()) {
         return read;
       }
@@ -43,24 +36,63 @@ final class MeasureReader {
     return hull == null ? Checked.refused(Finding.of("number.unreadable", field, text)) : Checked.of(hull);
   }
 
-  private static Checked<Range> ends(Unit unit, String first, String last, String field) {
-    Optional<Range> firstWord = word(unit, first);
-    Optional<Range> lastWord = word(unit, last);
-    String commonUnit = unitOf(last);
-    Optional<Double> low = firstWord.map(Range::min).or(() -> number(unit, first, commonUnit));
-    Optional<Double> high = lastWord.map(Range::max).or(() -> number(unit, last, ""));
-    if (low.isEmpty() || high.isEmpty()) {
-      return Checked.refused(Finding.of("number.unreadable", field, first + ".." + last));
+  private static Checked<Range> part(Unit unit, String text, String field) {
+    if (unit == Unit.CELSIUS && text.startsWith("zone")) {
+      return zones(text, field);
     }
-    return TraitReader.span(low.get(), high.get(), unit, field);
+    Optional<Range> word = ClassWords.range(unit, text);
+    if (word.isPresent()) {
+      return Checked.of(word.get());
+    }
+    Matcher ends = ENDS.matcher(text);
+    return ends.matches() ? ends(unit, ends.group(1), ends.group(2), field) : end(unit, text, "", field);
   }
 
-  private static Optional<Range> word(Unit unit, String text) {
-    if (unit == Unit.CELSIUS) {
-      // 'Hardy to zone 5' means the whole zone is borne: its lower edge is the coldest winter survived.
-      return text.startsWith("zone") ? HardinessZone.read(text).map(z -> Range.of(z.celsius().min())) : Optional.empty();
+  private static Checked<Range> ends(Unit unit, String first, String last, String field) {
+    // 'full sun to part shade' names two classes in whatever order; two numbers must run upwards.
+    if (ClassWords.range(unit, first).isPresent() && ClassWords.range(unit, last).isPresent()) {
+      return Checked.of(ClassWords.range(unit, first).get().hull(ClassWords.range(unit, last).get()));
     }
-    return ClassWords.range(unit, text);
+    Checked<Range> low = end(unit, first, unitOf(last), field);
+    Checked<Range> high = end(unit, last, "", field);
+    if (low.isRefused() || high.isRefused()) {
+      return low.isRefused() ? low : high;
+    }
+    return TraitReader.span(low.orThrow().min(), high.orThrow().max(), unit, field);
+  }
+
+  private static Checked<Range> end(Unit unit, String text, String unitIfNone, String field) {
+    Optional<Range> word = ClassWords.range(unit, text);
+    if (word.isPresent()) {
+      return Checked.of(word.get());
+    }
+    Matcher matcher = NUMBER.matcher(text.strip());
+    if (!matcher.matches()) {
+      return Checked.refused(Finding.of("number.unreadable", field, text));
+    }
+    double number = Double.parseDouble(matcher.group(1).replace('−', '-').replace(',', '.'));
+    String written = matcher.group(2).isEmpty() ? unitIfNone : matcher.group(2);
+    Optional<Double> converted = convert(unit, number, written);
+    if (converted.isEmpty()) {
+      return Checked.refused(written.isEmpty()
+          ? Finding.of("number.unit-missing", field, unitsOf(unit))
+          : Finding.of("number.unit-unknown", field, written, unitsOf(unit)));
+    }
+    return TraitReader.span(converted.get(), converted.get(), unit, field);
+  }
+
+  /** 'Hardy to zone 5', 'zones 5 to 8': the coldest named zone is borne down to its lower edge. */
+  private static Checked<Range> zones(String text, String field) {
+    Matcher matcher = ZONES.matcher(text);
+    if (!matcher.matches()) {
+      return Checked.refused(Finding.of("zone.unreadable", field, text));
+    }
+    Optional<HardinessZone> first = HardinessZone.read(matcher.group(1));
+    Optional<HardinessZone> last = HardinessZone.read(matcher.group(2) == null ? matcher.group(1) : matcher.group(2));
+    if (first.isEmpty() || last.isEmpty()) {
+      return Checked.refused(Finding.of("zone.unreadable", field, text));
+    }
+    return Checked.of(Range.of(Math.min(first.get().celsius().min(), last.get().celsius().min())));
   }
 
   private static String unitOf(String text) {
@@ -68,27 +100,27 @@ final class MeasureReader {
     return matcher.matches() ? matcher.group(2) : "";
   }
 
-  private static Optional<Double> number(Unit unit, String text, String unitIfNone) {
-    Matcher matcher = NUMBER.matcher(text.strip());
-    if (!matcher.matches()) {
-      return Optional.empty();
-    }
-    double number = Double.parseDouble(matcher.group(1).replace('−', '-').replace(',', '.'));
-    String written = matcher.group(2).isEmpty() ? unitIfNone : matcher.group(2);
-    return convert(unit, number, written);
+  private static String unitsOf(Unit unit) {
+    return switch (unit) {
+      case METRES -> "m, cm, ft, in";
+      case CELSIUS -> "C, F, zone";
+      case SUN_HOURS -> "h";
+      case DAYS -> "days";
+      default -> "–";
+    };
   }
 
   private static Optional<Double> convert(Unit unit, double number, String written) {
     return switch (unit) {
       case METRES -> switch (written) {
-        case "", "m" -> Optional.of(number);
+        case "m" -> Optional.of(number);
         case "cm" -> Optional.of(number / 100);
         case "ft", "'" -> Optional.of(number * 0.3048);
         case "in", "\"" -> Optional.of(number * 0.0254);
         default -> Optional.empty();
       };
       case CELSIUS -> switch (written) {
-        case "", "c", "°c" -> Optional.of(number);
+        case "c", "°c" -> Optional.of(number);
         case "f", "°f" -> Optional.of(Temperature.toCelsius(number));
         default -> Optional.empty();
       };

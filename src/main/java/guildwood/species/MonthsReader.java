@@ -11,9 +11,6 @@ final class MonthsReader {
   private MonthsReader() {}
 
   static Checked<Months> read(String text, String field) {
-    if (text.equals("yes")) {
-      return Checked.of(Months.NONE);
-    }
     Months months = Months.NONE;
     for (String part : TraitReader.split(text)) {
       String[] ends = part.split("\\s*(?:\\.\\.|-|–|\\bto\\b)\\s*", -1);

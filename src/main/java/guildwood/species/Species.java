@@ -3,6 +3,7 @@ package guildwood.species;
 import guildwood.kernel.Months;
 import guildwood.kernel.Range;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,12 +11,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A species or cultivar with all that is stated about it, and the readings that rule.
  *
  * <p>Where several sources speak about one topic, the statement chosen by the owner rules; without a
- * choice the first one kept does. What nobody states is not known: neither no nor zero.
+ * choice the first one kept does, or all of them together where the trait adds up. What nobody states is
+ * not known: neither no nor zero.
  *
  * @param id key made from the accepted name, for example {@code amelanchier-alnifolia}
  * @param scientificName accepted name without authors
@@ -32,6 +35,8 @@ public record Species(
     List<String> synonyms,
     boolean removed,
     List<Statement> statements) {
+  private static final Set<String> EATEN = Set.of("food", "raw-food", "cooked-food");
+
   public Species {
     commonNames = List.copyOf(commonNames);
     synonyms = List.copyOf(synonyms);
@@ -84,6 +89,12 @@ public record Species(
     return Optional.ofNullable(first);
   }
 
+  /** Whether a statement of this species counts, be it alone or, where the trait adds up, with others. */
+  public boolean rules(Statement statement) {
+    Statement ruling = ruling(statement.trait(), statement.item()).orElseThrow();
+    return statement == ruling || (statement.trait().addsUp() && !ruling.chosen());
+  }
+
   /** The ruling statements of a trait with items, one for each item. */
   public List<Statement> rulingItems(Trait trait) {
     Map<String, Statement> ruling = new LinkedHashMap<>();
@@ -104,12 +115,20 @@ public record Species(
     return range(trait).map(r -> OptionalDouble.of(r.middle())).orElse(OptionalDouble.empty());
   }
 
+  /** The word that rules; where several do, the first in the trait's own order. */
   public Optional<String> word(Trait trait) {
-    return ruling(trait).map(s -> ((TraitValue.Word) s.value()).word());
+    List<String> ruling = words(trait);
+    return trait.words().stream().filter(ruling::contains).findFirst();
   }
 
+  /**
+   * The words that rule, whether the trait takes one or several; empty where nothing is known. Where the
+   * trait adds up, those of all its statements together, or of the chosen ones where some are chosen.
+   */
   public List<String> words(Trait trait) {
-    return ruling(trait).map(s -> ((TraitValue.Words) s.value()).words()).orElse(List.of());
+    return statements.stream().filter(s -> s.trait() == trait && rules(s))
+        .flatMap(s -> s.value() instanceof TraitValue.Word one ? Stream.of(one.word()) : ((TraitValue.Words) s.value()).words().stream())
+        .distinct().sorted().toList();
   }
 
   /** The layers it can fill; empty where not known. */
@@ -122,6 +141,18 @@ public record Species(
   /** Whether it does a job: yes, no, or not known. */
   public Optional<Boolean> does(GuildFunction function) {
     return ruling(Trait.FUNCTION, function.key()).map(s -> ((TraitValue.YesNo) s.value()).yes());
+  }
+
+  /** What to be careful about, each statement of it: law first, then poison, then the rest. */
+  public List<Statement> cautions() {
+    return statements.stream().filter(s -> s.trait() == Trait.CAUTION)
+        .sorted(Comparator.comparing(s -> CautionKind.of(s.item()).orElse(CautionKind.OTHER))).toList();
+  }
+
+  /** Whether anything says that people eat it. */
+  public boolean offersFood() {
+    return words(Trait.USE).stream().anyMatch(EATEN::contains)
+        || statements.stream().anyMatch(s -> s.trait() == Trait.HARVEST);
   }
 
   /** Months of bloom; empty optional where not known. */

@@ -37,6 +37,11 @@ public record Statement(
     return new Topic(trait, item);
   }
 
+  /** Whether both put down the same value about the same topic from the same source. */
+  public boolean saysTheSameAs(Statement other) {
+    return topic().equals(other.topic()) && sourceId.equals(other.sourceId) && value.equals(other.value);
+  }
+
   /** A trait, and its item where it has items. */
   public record Topic(Trait trait, String item) {}
 }

@@ -40,7 +40,7 @@ public enum Trait {
           "northern-wisconsin", "europe", "asia")),
   WETLAND("wetland", Shape.WORD, List.of("OBL", "FACW", "FAC", "FACU", "UPL"), WetlandRegion.keys()),
   ROOT_FORM("root_form", Shape.WORD, List.of("taproot", "fibrous", "spreading", "rhizome", "tuber", "bulb")),
-  SPREAD("spread", Shape.WORD, List.of("stays", "suckers", "runs", "self-sows")),
+  SPREAD("spread", Shape.WORDS, List.of("stays", "suckers", "runs", "self-sows")),
   CAUTION("caution", Shape.TEXT, List.of(), List.of()),
   CONFLICT("conflict", Shape.WORD, List.of("gives", "suffers", "tolerates", "disputed"),
       List.of("juglone", "cedar-apple-rust", "white-pine-blister-rust", "fire-blight", "verticillium"));
@@ -114,6 +114,14 @@ public enum Trait {
 
   public boolean hasItems() {
     return !items.isEmpty() || this == CAUTION;
+  }
+
+  /**
+   * Whether statements of several sources complete one another instead of competing: a source that does
+   * not name a use does not deny it, and no caution takes back another.
+   */
+  public boolean addsUp() {
+    return this == LAYER || this == USE || this == SPREAD || this == CAUTION;
   }
 
   /** Whether a statement of the trait says how well the claim is supported. */

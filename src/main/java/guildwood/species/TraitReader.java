@@ -2,6 +2,7 @@ package guildwood.species;
 
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
+import guildwood.kernel.Months;
 import guildwood.kernel.Range;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,7 +40,7 @@ public final class TraitReader {
       case SPAN -> MeasureReader.read(trait.unit(), folded, field).map(TraitValue.Span::new);
       case WORD -> oneWord(trait, text, field);
       case WORDS -> severalWords(trait, folded, field);
-      case MONTHS -> MonthsReader.read(folded, field).map(TraitValue.InMonths::new);
+      case MONTHS -> months(trait, folded, field);
       case SEASONS -> seasons(trait, folded, field);
       case YES_NO -> yesNo(folded, field);
       case TEXT -> Checked.of(new TraitValue.Text(text));
@@ -61,30 +62,37 @@ public final class TraitReader {
         return Checked.of(new TraitValue.Word(word));
       }
     }
-    return unknownWord(trait, text, field);
+    return Checked.refused(unknownWord(trait, text, field));
   }
 
   private static Checked<TraitValue> severalWords(Trait trait, String text, String field) {
-    List<String> words = split(text);
-    for (String word : words) {
-      if (!trait.words().contains(word)) {
-        return unknownWord(trait, word, field);
-      }
+    return knownWords(trait, text, field).map(TraitValue.Words::new);
+  }
+
+  /** 'Yes' says that there is a harvest in months not known; of a bloom it would say nothing. */
+  private static Checked<TraitValue> months(Trait trait, String text, String field) {
+    if (text.equals("yes") && trait == Trait.HARVEST) {
+      return Checked.of(new TraitValue.InMonths(Months.NONE));
     }
-    return Checked.of(new TraitValue.Words(words));
+    return MonthsReader.read(text, field).map(TraitValue.InMonths::new);
   }
 
   private static Checked<TraitValue> seasons(Trait trait, String text, String field) {
     if (text.equals("yes")) {
       return Checked.of(new TraitValue.InSeasons(List.of()));
     }
+    return knownWords(trait, text, field)
+        .map(words -> new TraitValue.InSeasons(trait.words().stream().filter(words::contains).toList()));
+  }
+
+  private static Checked<List<String>> knownWords(Trait trait, String text, String field) {
     List<String> words = split(text);
-    for (String word : words) {
-      if (!trait.words().contains(word)) {
-        return unknownWord(trait, word, field);
-      }
+    if (words.isEmpty()) {
+      return Checked.refused(Finding.of("value.missing", field));
     }
-    return Checked.of(new TraitValue.InSeasons(trait.words().stream().filter(words::contains).toList()));
+    return words.stream().filter(word -> !trait.words().contains(word)).findFirst()
+        .map(word -> Checked.<List<String>>refused(unknownWord(trait, word, field)))
+        .orElseGet(() -> Checked.of(words));
   }
 
   private static Checked<TraitValue> yesNo(String text, String field) {
@@ -95,8 +103,8 @@ public final class TraitReader {
     };
   }
 
-  private static Checked<TraitValue> unknownWord(Trait trait, String word, String field) {
-    return Checked.refused(Finding.of("value.unknown-word", field, word, String.join(", ", trait.words())));
+  private static Finding unknownWord(Trait trait, String word, String field) {
+    return Finding.of("value.unknown-word", field, word, String.join(", ", trait.words()));
   }
 
   static List<String> split(String text) {

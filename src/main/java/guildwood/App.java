@@ -1,0 +1,185 @@
+package guildwood;
+
+import guildwood.account.Accounts;
+import guildwood.account.store.SqlAccounts;
+import guildwood.account.web.Gate;
+import guildwood.account.web.SignInPages;
+import guildwood.bed.Beds;
+import guildwood.bed.store.SqlBeds;
+import guildwood.bed.web.BedFormPages;
+import guildwood.bed.web.BedPages;
+import guildwood.bed.web.HomePages;
+import guildwood.bed.web.SitePages;
+import guildwood.choosing.BedChoices;
+import guildwood.choosing.web.LibraryPages;
+import guildwood.guild.Guilds;
+import guildwood.guild.store.SqlGuilds;
+import guildwood.guild.web.Compositions;
+import guildwood.guild.web.Desk;
+import guildwood.guild.web.GuildPages;
+import guildwood.guild.web.ProposalPages;
+import guildwood.guild.web.WishPages;
+import guildwood.sharing.ShareLinks;
+import guildwood.sharing.store.SqlShareLinks;
+import guildwood.sharing.web.SharePages;
+import guildwood.sharing.web.SharedPage;
+import guildwood.site.Sites;
+import guildwood.site.store.SqlSites;
+import guildwood.site.web.SiteFormPages;
+import guildwood.species.SpeciesRecords;
+import guildwood.species.store.SqlSpeciesRecords;
+import guildwood.species.web.BinPages;
+import guildwood.species.web.SourcePages;
+import guildwood.species.web.SpeciesNamesPages;
+import guildwood.species.web.SpeciesPages;
+import guildwood.species.web.StatementPages;
+import guildwood.store.Database;
+import guildwood.web.Access;
+import guildwood.web.Csrf;
+import guildwood.web.Messages;
+import guildwood.web.Pages;
+import guildwood.web.Problems;
+import guildwood.web.Routes;
+import guildwood.web.Templates;
+import guildwood.web.Tokens;
+import guildwood.web.UnitsPages;
+import io.javalin.Javalin;
+import io.javalin.http.staticfiles.Location;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** Wires the parts together and serves them. The only class that names both pages and stores. */
+public final class App implements AutoCloseable {
+  private final Settings settings;
+  private final Database database;
+  private final Compositions compositions;
+  private final Javalin server;
+  private final List<String> greeting;
+
+  private App(Settings settings, Database database, Compositions compositions, Javalin server, List<String> greeting) {
+    this.settings = settings;
+    this.database = database;
+    this.compositions = compositions;
+    this.server = server;
+    this.greeting = List.copyOf(greeting);
+  }
+
+  /** Opens the database and serves the pages until {@link #close}. */
+  public static App start(Settings settings) {
+    Database database = settings.demo() ? Database.inMemory() : Database.open(settings.dataDirectory());
+    try {
+      return start(settings, database);
+    } catch (RuntimeException e) {
+      database.close();
+      throw e;
+    }
+  }
+
+  private static App start(Settings settings, Database database) {
+    Clock clock = Clock.systemUTC();
+    Messages messages = new Messages();
+    Csrf csrf = new Csrf();
+    Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
+    Accounts accounts = new SqlAccounts(database);
+    SpeciesRecords species = new SqlSpeciesRecords(database);
+    FirstFilling.fill(species, messages, FirstFilling.SEED);
+    Sites sites = new SqlSites(database);
+    Beds beds = new SqlBeds(database);
+    Guilds guilds = new SqlGuilds(database);
+    ShareLinks links = new SqlShareLinks(database);
+    Desk desk = new Desk(sites, beds, species, guilds);
+    Compositions compositions = new Compositions();
+    if (settings.demo()) {
+      DemoSite.fill(sites, beds, guilds, desk, clock);
+    }
+    String setupToken = Tokens.fresh();
+
+    List<Routes> routes = new ArrayList<>();
+    routes.add(new Gate(accounts, csrf, clock, settings.demo(), settings.loopbackOnly()));
+    routes.add(new Problems(pages));
+    routes.add(new UnitsPages());
+    routes.add(new SignInPages(pages, accounts, clock, setupToken));
+    routes.add(new LibraryPages(pages, species::library, BedChoices.of(sites, beds)));
+    routes.add(new HomePages(pages, sites, beds, species::library));
+    // The first route that matches answers: /sites/new before /sites/{id}.
+    routes.add(new SiteFormPages(pages, sites));
+    routes.add(new SitePages(pages, sites, beds));
+    routes.add(new BedPages(pages, sites, beds, species::library));
+    routes.add(new BedFormPages(pages, sites, beds));
+    routes.add(new WishPages(pages, desk));
+    routes.add(new ProposalPages(pages, desk, compositions, clock));
+    routes.add(new GuildPages(pages, desk, clock));
+    AtomicReference<String> address = new AtomicReference<>("");
+    routes.add(new SharePages(pages, desk, links, clock, address::get));
+    routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new SpeciesNamesPages(pages, species));
+    routes.add(new StatementPages(pages, species));
+    routes.add(new SpeciesPages(pages, species));
+    routes.add(new SourcePages(pages, species));
+    routes.add(new BinPages(pages, species));
+
+    Javalin server = serve(settings, routes);
+    address.set(address(settings, server.port()));
+    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address.get() + "/"));
+    if (!settings.demo() && !accounts.anyExists()) {
+      greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
+    }
+    return new App(settings, database, compositions, server, greeting);
+  }
+
+  private static Javalin serve(Settings settings, List<Routes> routes) {
+    return Javalin.create(config -> {
+      config.startup.showJavalinBanner = false;
+      config.startup.showOldJavalinVersionWarning = false;
+      config.http.maxRequestSize = 1_000_000;
+      config.http.prefer405over404 = true;
+      config.jetty.host = settings.host();
+      config.jetty.port = settings.port();
+      staticFiles(config, "/static", "/guildwood/static");
+      staticFiles(config, "/htmx", "/META-INF/resources/webjars/htmx.org/2.0.10");
+      routes.forEach(r -> r.addTo(config.routes));
+    }).start();
+  }
+
+  private static void staticFiles(io.javalin.config.JavalinConfig config, String path, String directory) {
+    config.staticFiles.add(files -> {
+      files.hostedPath = path;
+      files.directory = directory;
+      files.location = Location.CLASSPATH;
+      files.roles = Set.of(Access.ANYONE);
+      files.headers = Map.of("Cache-Control", "max-age=3600", "X-Content-Type-Options", "nosniff");
+    });
+  }
+
+  private static String address(Settings settings, int port) {
+    if (!settings.publicAddress().isEmpty()) {
+      return settings.publicAddress();
+    }
+    String host = settings.host().contains(":") && !settings.host().startsWith("[") ? "[" + settings.host() + "]" : settings.host();
+    return "http://" + host + ":" + port;
+  }
+
+  /** The sentences to print once the pages are served. */
+  public List<String> greeting() {
+    return greeting;
+  }
+
+  public int port() {
+    return server.port();
+  }
+
+  public Settings settings() {
+    return settings;
+  }
+
+  @Override
+  public void close() {
+    server.stop();
+    compositions.close();
+    database.close();
+  }
+}

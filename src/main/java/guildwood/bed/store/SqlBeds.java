@@ -1,0 +1,133 @@
+package guildwood.bed.store;
+
+import guildwood.bed.Bed;
+import guildwood.bed.Bed.Standing;
+import guildwood.bed.Beds;
+import guildwood.site.Condition;
+import guildwood.site.store.SqlConditions;
+import guildwood.species.Axis;
+import guildwood.store.Database;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
+import org.jdbi.v3.core.Handle;
+
+/** Beds in the database; what belongs to them goes with them by the schema's cascades. */
+public final class SqlBeds implements Beds {
+  private static final SqlConditions CONDITIONS = new SqlConditions("bed_condition", "bed_id");
+  private static final String IN_ORDER = " order by lower(name), id";
+
+  private final Database database;
+
+  public SqlBeds(Database database) {
+    this.database = database;
+  }
+
+  @Override
+  public List<Bed> all() {
+    return database.read(h -> {
+      Map<Long, Map<Axis, Condition>> conditions = CONDITIONS.all(h);
+      Map<Long, List<Standing>> standing = standing(h);
+      return h.createQuery("select * from bed" + IN_ORDER).map((row, ctx) -> {
+        long id = row.getLong("id");
+        return bed(row, conditions.getOrDefault(id, Map.of()), standing.getOrDefault(id, List.of()));
+      }).list();
+    });
+  }
+
+  @Override
+  public List<Bed> ofSite(long siteId) {
+    return all().stream().filter(bed -> bed.siteId() == siteId).toList();
+  }
+
+  @Override
+  public Optional<Bed> find(long id) {
+    return database.read(h -> find(h, id));
+  }
+
+  @Override
+  public OptionalLong add(Bed bed) {
+    return database.change(h -> {
+      Optional<Long> site = h.createQuery("select id from site where id = :id for update").bind("id", bed.siteId())
+          .mapTo(Long.class).findOne();
+      if (site.isEmpty()) {
+        return OptionalLong.empty();
+      }
+      long id = h.createUpdate("insert into bed (site_id, name, area_m2, note) values (:site, :name, :area, :note)")
+          .bind("site", bed.siteId()).bind("name", bed.name()).bind("area", bed.areaM2()).bind("note", bed.note())
+          .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
+      writeParts(h, id, bed);
+      return OptionalLong.of(id);
+    });
+  }
+
+  @Override
+  public Optional<Bed> change(long id, UnaryOperator<Bed> change) {
+    return database.change(h -> locked(h, id).map(before -> {
+      Bed after = change.apply(before);
+      h.createUpdate("update bed set name = :name, area_m2 = :area, note = :note where id = :id")
+          .bind("id", id).bind("name", after.name()).bind("area", after.areaM2()).bind("note", after.note()).execute();
+      writeParts(h, id, after);
+      return find(h, id).orElseThrow();
+    }));
+  }
+
+  @Override
+  public boolean remove(long id) {
+    return database.change(h -> h.createUpdate("delete from bed where id = :id").bind("id", id).execute() == 1);
+  }
+
+  @Override
+  public Belongings belongings(long bedId) {
+    return database.read(h -> new Belongings(
+        count(h, "select count(*) from wish where bed_id = :bed", bedId),
+        count(h, "select count(*) from guild where bed_id = :bed", bedId),
+        count(h, "select count(*) from share_link l join guild g on g.id = l.guild_id where g.bed_id = :bed", bedId)));
+  }
+
+  private static int count(Handle handle, String query, long bedId) {
+    return handle.createQuery(query).bind("bed", bedId).mapTo(Integer.class).one();
+  }
+
+  private static void writeParts(Handle handle, long id, Bed bed) {
+    CONDITIONS.replace(handle, id, bed.conditions().values());
+    handle.createUpdate("delete from bed_standing where bed_id = :id").bind("id", id).execute();
+    for (Standing plants : bed.standing()) {
+      handle.createUpdate("insert into bed_standing (bed_id, species_id, plants) values (:id, :species, :plants)")
+          .bind("id", id).bind("species", plants.speciesId()).bind("plants", plants.count()).execute();
+    }
+  }
+
+  /** Locks the row before its parts are read, so that two changes at once follow one another. */
+  private static Optional<Bed> locked(Handle handle, long id) {
+    return handle.createQuery("select id from bed where id = :id for update").bind("id", id)
+        .mapTo(Long.class).findOne().flatMap(found -> find(handle, found));
+  }
+
+  private static Optional<Bed> find(Handle handle, long id) {
+    Map<Axis, Condition> conditions = CONDITIONS.of(handle, id);
+    List<Standing> standing = handle.createQuery("select * from bed_standing where bed_id = :id order by species_id")
+        .bind("id", id).map((row, ctx) -> new Standing(row.getString("species_id"), row.getInt("plants"))).list();
+    return handle.createQuery("select * from bed where id = :id").bind("id", id)
+        .map((row, ctx) -> bed(row, conditions, standing)).findOne();
+  }
+
+  private static Map<Long, List<Standing>> standing(Handle handle) {
+    Map<Long, List<Standing>> all = new HashMap<>();
+    handle.createQuery("select * from bed_standing order by species_id")
+        .map((row, ctx) -> Map.entry(row.getLong("bed_id"), new Standing(row.getString("species_id"), row.getInt("plants"))))
+        .forEach(e -> all.computeIfAbsent(e.getKey(), k -> new ArrayList<>()).add(e.getValue()));
+    return all;
+  }
+
+  private static Bed bed(ResultSet row, Map<Axis, Condition> conditions, List<Standing> standing) throws SQLException {
+    return new Bed(row.getLong("id"), row.getLong("site_id"), row.getString("name"), row.getDouble("area_m2"),
+        conditions, standing, row.getString("note"));
+  }
+}

@@ -1,0 +1,153 @@
+package guildwood.bed.web;
+
+import guildwood.bed.Bed;
+import guildwood.bed.Bed.Standing;
+import guildwood.bed.Beds;
+import guildwood.kernel.Finding;
+import guildwood.site.PhClass;
+import guildwood.site.Site;
+import guildwood.site.Sites;
+import guildwood.species.ClassWords;
+import guildwood.species.Species;
+import guildwood.species.SpeciesLibrary;
+import guildwood.web.Access;
+import guildwood.web.Address;
+import guildwood.web.Form;
+import guildwood.web.Pages;
+import guildwood.web.Routes;
+import guildwood.web.Units;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+
+/** The page of one bed: what it offers, what stands there, where to go from here; and removing it. */
+public final class BedPages implements Routes {
+  private static final int LONGEST_NAME_TYPED = 200;
+  /** Beyond this many names a list in the page would weigh more than the page; typing still finds all of them. */
+  private static final int MOST_NAMES_LISTED = 1000;
+
+  private final Pages pages;
+  private final Sites sites;
+  private final Beds beds;
+  private final Supplier<SpeciesLibrary> library;
+
+  public BedPages(Pages pages, Sites sites, Beds beds, Supplier<SpeciesLibrary> library) {
+    this.pages = pages;
+    this.sites = sites;
+    this.beds = beds;
+    this.library = library;
+  }
+
+  /** A species by its two names. */
+  public record Named(String id, String name, String scientificName) {
+    static Named of(Species species) {
+      return new Named(species.id(), species.name(), species.scientificName());
+    }
+  }
+
+  /** Plants of one species that stand in the bed. */
+  public record Plants(Named species, int count) {}
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get("/beds/{id}", ctx -> show(ctx, bed(ctx), Form.blank(Map.of("count", "1"), pages.messages()), List.of()), Access.OWNER);
+    routes.post("/beds/{id}/standing", this::addPlants, Access.OWNER);
+    // A refused form is shown under this address; whoever loads it anew gets the bed.
+    routes.get("/beds/{id}/standing", ctx -> ctx.redirect("/beds/" + Address.id(ctx), HttpStatus.SEE_OTHER), Access.OWNER);
+    routes.post("/beds/{id}/standing/remove", this::removePlants, Access.OWNER);
+    routes.get("/beds/{id}/remove", this::askToRemove, Access.OWNER);
+    routes.post("/beds/{id}/remove", this::remove, Access.OWNER);
+  }
+
+  private Bed bed(Context ctx) {
+    return beds.find(Address.id(ctx)).orElseThrow(NotFoundResponse::new);
+  }
+
+  private void show(Context ctx, Bed bed, Form form, List<Named> suggested) {
+    Site site = sites.find(bed.siteId()).orElseThrow(NotFoundResponse::new);
+    SpeciesLibrary now = library.get();
+    Map<String, Object> model = new HashMap<>();
+    model.put("bed", BedView.of(bed, site, Units.of(ctx), pages.messages()));
+    model.put("siteId", site.id());
+    model.put("siteName", site.name());
+    model.put("standing", bed.standing().stream().map(s -> plants(s, now)).toList());
+    model.put("names", now.species().size() > MOST_NAMES_LISTED ? List.of() : now.species().stream().map(Named::of).toList());
+    model.put("libraryEmpty", now.species().isEmpty());
+    model.put("form", form);
+    model.put("suggested", suggested);
+    model.put("lightScheme", ClassWords.LIGHT_SCHEME);
+    model.put("phScheme", PhClass.SCHEME);
+    if (form.isRefused()) {
+      pages.refuse(ctx, "bed/bed", model);
+    } else {
+      pages.show(ctx, "bed/bed", model);
+    }
+  }
+
+  private static Plants plants(Standing standing, SpeciesLibrary library) {
+    return new Plants(library.find(standing.speciesId()).map(Named::of)
+        .orElse(new Named(standing.speciesId(), standing.speciesId(), standing.speciesId())), standing.count());
+  }
+
+  private void addPlants(Context ctx) {
+    Bed bed = bed(ctx);
+    Form form = Form.read(ctx, pages.messages());
+    // A suggestion that was chosen counts for more than what had been typed.
+    String typed = form.ticked("pick") ? form.optionalText("pick", LONGEST_NAME_TYPED) : form.text("species", LONGEST_NAME_TYPED);
+    OptionalInt count = form.wholeNumber("count", 1, Standing.MOST);
+    if (count.isEmpty() && form.messageOf("count").isEmpty()) {
+      form.refuse(Finding.of("value.missing", "count"));
+    }
+    List<Species> named = typed.isEmpty() ? List.of() : SpeciesFinder.named(library.get(), typed);
+    List<Named> suggested = form.ticked("pick") ? named.stream().map(Named::of).toList() : List.of();
+    if (named.size() != 1 && !typed.isEmpty()) {
+      suggested = (named.isEmpty() ? SpeciesFinder.like(library.get(), typed) : named).stream().map(Named::of).toList();
+      form.refuse(Finding.of(suggested.isEmpty() ? "species.not-in-library" : "species.which", "species", typed));
+    } else if (count.isPresent() && !named.isEmpty() && bed.standingOf(named.get(0).id()) + count.getAsInt() > Standing.MOST) {
+      form.refuse(Finding.of("number.out-of-scale", "count", 1, Standing.MOST));
+    }
+    if (form.isRefused()) {
+      show(ctx, bed, form, suggested);
+      return;
+    }
+    Species species = named.get(0);
+    Optional<Bed> after = beds.change(bed.id(), now ->
+        now.withStanding(species.id(), Math.min(Standing.MOST, now.standingOf(species.id()) + count.getAsInt())));
+    int all = after.orElseThrow(NotFoundResponse::new).standingOf(species.id());
+    pages.goOn(ctx, "/beds/" + bed.id(), Finding.of("done.plants-added", "", species.name(), all));
+  }
+
+  private void removePlants(Context ctx) {
+    Bed bed = bed(ctx);
+    String id = Optional.ofNullable(ctx.formParam("species")).orElse("");
+    if (bed.standingOf(id) == 0) {
+      throw new NotFoundResponse();
+    }
+    beds.change(bed.id(), now -> now.withStanding(id, 0)).orElseThrow(NotFoundResponse::new);
+    String name = library.get().find(id).map(Species::name).orElse(id);
+    pages.goOn(ctx, "/beds/" + bed.id(), Finding.of("done.plants-removed", "", name));
+  }
+
+  private void askToRemove(Context ctx) {
+    Bed bed = bed(ctx);
+    Site site = sites.find(bed.siteId()).orElseThrow(NotFoundResponse::new);
+    BedView view = BedView.of(bed, site, Units.of(ctx), pages.messages());
+    pages.show(ctx, "bed/bed-remove", Map.of("bed", view, "siteId", site.id(), "siteName", site.name(),
+        "losses", Losses.inWords(beds.belongings(bed.id()), view.plants(), pages.messages())));
+  }
+
+  private void remove(Context ctx) {
+    Bed bed = bed(ctx);
+    if (!beds.remove(bed.id())) {
+      throw new NotFoundResponse();
+    }
+    pages.goOn(ctx, "/sites/" + bed.siteId(), Finding.of("done.bed-removed", "", bed.name()));
+  }
+}

@@ -1,0 +1,27 @@
+package guildwood.bed.web;
+
+import guildwood.bed.Beds.Belongings;
+import guildwood.web.Messages;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is lost with a bed or a site, in words. */
+final class Losses {
+  private Losses() {}
+
+  /** @param plants standing in the beds, whose record goes */
+  static List<String> inWords(Belongings belongings, int plants, Messages messages) {
+    List<String> losses = new ArrayList<>();
+    add(losses, "bed.loss.plants", plants, messages);
+    add(losses, "bed.loss.wishes", belongings.wishes(), messages);
+    add(losses, "bed.loss.guilds", belongings.guilds(), messages);
+    add(losses, "bed.loss.links", belongings.links(), messages);
+    return losses;
+  }
+
+  private static void add(List<String> losses, String key, int count, Messages messages) {
+    if (count > 0) {
+      losses.add(messages.say(key, count));
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package guildwood.guild;
+
+import guildwood.bed.Bed;
+import guildwood.fit.Fit;
+import guildwood.kernel.Range;
+import guildwood.site.Condition;
+import guildwood.site.Site;
+import guildwood.species.Axis;
+import guildwood.species.Species;
+import guildwood.species.SpeciesLibrary;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * A bed with all that its guild is planned from.
+ *
+ * @param site the bed's site
+ */
+public record BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wishes, Rules rules) {
+  public BedPlan {
+    wishes = List.copyOf(wishes);
+    if (bed.siteId() != site.id()) {
+      throw new IllegalArgumentException("bed " + bed.id() + " is not on site " + site.id());
+    }
+  }
+
+  /** The conditions that hold in the bed. */
+  public Map<Axis, Condition> conditions() {
+    return bed.conditionsIn(site);
+  }
+
+  /**
+   * The problem the composer solves: every species in use is a candidate, and so is whatever stands or is
+   * pinned, even from the bin.
+   *
+   * @param supply what is on hand and what a plant costs, by species id
+   */
+  public GuildProblem problem(Function<String, Supply> supply) {
+    Map<Axis, Range> ranges = Fit.ranges(conditions());
+    Candidacy candidacy = new Candidacy(ranges, site.place());
+    List<Candidate> candidates = new ArrayList<>();
+    Set<String> ids = new HashSet<>();
+    for (Species species : library.species()) {
+      ids.add(species.id());
+      candidates.add(candidacy.of(species, supply.apply(species.id())));
+    }
+    Set<String> needed = new HashSet<>(rules.pinned().keySet());
+    bed.standing().forEach(s -> needed.add(s.speciesId()));
+    for (Species species : library.binned()) {
+      if (needed.contains(species.id()) && ids.add(species.id())) {
+        candidates.add(candidacy.of(species, supply.apply(species.id())));
+      }
+    }
+    return GuildProblem.of(bed, ranges, candidates, wishes, rules);
+  }
+}

@@ -1,0 +1,139 @@
+package guildwood.guild.web;
+
+import guildwood.guild.BedPlan;
+import guildwood.guild.Composer;
+import guildwood.guild.Composition;
+import guildwood.guild.Effort;
+import guildwood.guild.Gap;
+import guildwood.guild.Guild;
+import guildwood.guild.GuildProblem;
+import guildwood.guild.Progress;
+import guildwood.guild.Questions;
+import guildwood.web.Tokens;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Compositions under way or done, off the request thread; the oldest are forgotten. */
+public final class Compositions implements AutoCloseable {
+  static final int PROPOSALS = 5;
+  private static final Logger LOG = LoggerFactory.getLogger(Compositions.class);
+  private static final int KEPT = 20;
+  /** One seed for all: the same bed, wishes and library give the same proposals. */
+  private static final long SEED = 1;
+
+  private final ExecutorService workers = Executors.newFixedThreadPool(2, work -> {
+    Thread thread = new Thread(work, "composer");
+    thread.setDaemon(true);
+    return thread;
+  });
+
+  private final Map<String, Run> runs = new LinkedHashMap<>() {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<String, Run> eldest) {
+      boolean tooMany = size() > KEPT;
+      if (tooMany) {
+        eldest.getValue().cancel();
+      }
+      return tooMany;
+    }
+  };
+
+  /** Starts composing and returns the key under which it can be watched. */
+  String start(BedPlan plan, GuildProblem problem) {
+    String key = Tokens.fresh();
+    Run run = new Run(plan, problem);
+    synchronized (runs) {
+      runs.put(key, run);
+    }
+    workers.submit(run::work);
+    return key;
+  }
+
+  Optional<Run> find(String key, long bedId) {
+    synchronized (runs) {
+      return Optional.ofNullable(runs.get(key)).filter(run -> run.plan.bed().id() == bedId);
+    }
+  }
+
+  @Override
+  public void close() {
+    synchronized (runs) {
+      runs.values().forEach(Run::cancel);
+    }
+    workers.shutdownNow();
+  }
+
+  /** One composition: what it works on, how far it is, and what came of it. */
+  static final class Run implements Progress {
+    private final BedPlan plan;
+    private final GuildProblem problem;
+    private volatile boolean cancelled;
+    private volatile State state = new State(0, Optional.empty(), 0, Optional.empty(), false);
+
+    Run(BedPlan plan, GuildProblem problem) {
+      this.plan = plan;
+      this.problem = problem;
+    }
+
+    BedPlan plan() {
+      return plan;
+    }
+
+    GuildProblem problem() {
+      return problem;
+    }
+
+    State state() {
+      return state;
+    }
+
+    /** The gaps of one of its proposals. */
+    List<Gap> gaps(Guild guild) {
+      return new Questions(problem, SEED).gaps(guild);
+    }
+
+    void cancel() {
+      cancelled = true;
+    }
+
+    @Override
+    public void at(int percent, Guild best, int totalMilli) {
+      state = new State(percent, Optional.of(best), totalMilli, Optional.empty(), false);
+    }
+
+    @Override
+    public boolean isCancelled() {
+      return cancelled;
+    }
+
+    private void work() {
+      try {
+        Composition found = new Composer(Effort.USUAL).compose(problem, SEED, PROPOSALS, this);
+        state = new State(100, Optional.of(found.best().guild()), found.best().score().totalMilli(), Optional.of(found), false);
+      } catch (RuntimeException e) {
+        LOG.error("composing for bed {} failed", plan.bed().id(), e);
+        state = new State(100, Optional.empty(), 0, Optional.empty(), true);
+      }
+    }
+  }
+
+  /**
+   * How far a composition is.
+   *
+   * @param best so far
+   * @param composition once it is done
+   */
+  record State(int percent, Optional<Guild> best, int totalMilli, Optional<Composition> composition, boolean failed) {
+    boolean isDone() {
+      return composition.isPresent() || failed;
+    }
+  }
+}

@@ -1,0 +1,53 @@
+package guildwood.guild.web;
+
+import java.util.List;
+
+/**
+ * A guild as the pages show it, every number already in words.
+ *
+ * @param total points, to the thousandth
+ * @param rounded points, to the tenth
+ */
+public record GuildView(
+    String total,
+    String rounded,
+    List<MemberRow> members,
+    List<PartRow> parts,
+    List<String> breaches,
+    List<String> remarks,
+    List<LayerRow> layers,
+    List<YearRow> year,
+    String plants,
+    String toAdd,
+    String toBuy,
+    String cost) {
+
+  /**
+   * A species of the guild.
+   *
+   * @param services what it does for the wishes, in words
+   * @param limit what limits it here; may be empty
+   * @param cautions what to warn of, in words
+   */
+  public record MemberRow(
+      String id, String name, String scientificName, String layer, int count, int standing, String services,
+      String verdict, String verdictText, String limit, String height, String crown, List<String> cautions) {}
+
+  /** A part of the score; {@code percent} of what it could earn. */
+  public record PartRow(String label, boolean must, boolean met, String earned, String possible, String who, int percent) {}
+
+  /** How much of the bed the crowns of one layer cover. */
+  public record LayerRow(String label, String covered, String bed, int percent) {}
+
+  /** One species through the year. */
+  public record YearRow(String name, List<MonthCell> months) {}
+
+  /** {@code mark} is none, bloom, harvest or both; {@code text} says it for people who cannot see the mark. */
+  public record MonthCell(String mark, String text) {}
+
+  /** A wish that is not met, with the reason and what would close the gap. */
+  public record GapRow(String wish, boolean must, String reason, List<CloserRow> closers) {}
+
+  /** A change that would close a gap and the points it brings or costs. */
+  public record CloserRow(String change, String gain, boolean better, boolean needsSoilTest) {}
+}

@@ -1,0 +1,172 @@
+package guildwood.guild.web;
+
+import guildwood.guild.BedPlan;
+import guildwood.guild.Candidate;
+import guildwood.guild.Change;
+import guildwood.guild.Closer;
+import guildwood.guild.Evaluation;
+import guildwood.guild.Gap;
+import guildwood.guild.GuildNumbers;
+import guildwood.guild.GuildProblem;
+import guildwood.guild.ScoreBreakdown;
+import guildwood.guild.Wish;
+import guildwood.kernel.Months;
+import guildwood.species.Axis;
+import guildwood.species.CautionKind;
+import guildwood.species.Layer;
+import guildwood.species.Species;
+import guildwood.species.Statement;
+import guildwood.web.Messages;
+import guildwood.web.Units;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes {@link GuildView}s of what the evaluator says. */
+public final class GuildViews {
+  private static final Set<Axis> SOIL = Set.of(Axis.REACTION, Axis.FERTILITY);
+
+  private final Messages messages;
+  private final Units units;
+  private final BedPlan plan;
+  private final GuildProblem problem;
+  private final GuildWords words;
+
+  public GuildViews(Messages messages, Units units, BedPlan plan, GuildProblem problem) {
+    this.messages = messages;
+    this.units = units;
+    this.plan = plan;
+    this.problem = problem;
+    this.words = new GuildWords(messages, plan.library(), units);
+  }
+
+  GuildWords words() {
+    return words;
+  }
+
+  public GuildView view(Evaluation evaluation) {
+    GuildNumbers numbers = evaluation.numbers();
+    List<GuildView.MemberRow> members = members(evaluation);
+    return new GuildView(
+        GuildWords.points(evaluation.score().totalMilli()),
+        Units.number(evaluation.score().total(), 1),
+        members,
+        evaluation.score().parts().stream().map(this::part).toList(),
+        evaluation.breaches().stream().map(words::breach).toList(),
+        evaluation.remarks().stream().map(words::remark).distinct().toList(),
+        layers(numbers),
+        members.stream().map(m -> year(m.id())).toList(),
+        Integer.toString(numbers.plants()),
+        Integer.toString(numbers.plantsToAdd()),
+        Integer.toString(numbers.plantsToBuy()),
+        GuildWords.money(numbers.costCents()));
+  }
+
+  private List<GuildView.MemberRow> members(Evaluation evaluation) {
+    List<Candidate> candidates = new ArrayList<>();
+    evaluation.guild().species().forEach(id -> problem.find(id).ifPresent(candidates::add));
+    candidates.sort(Comparator.comparing((Candidate c) -> c.stature().map(s -> s.layer().ordinal()).orElse(99))
+        .thenComparing(Candidate::name));
+    return candidates.stream().map(c -> member(c, evaluation)).toList();
+  }
+
+  private GuildView.MemberRow member(Candidate candidate, Evaluation evaluation) {
+    String id = candidate.speciesId();
+    List<String> services = evaluation.score().parts().stream()
+        .filter(p -> p.subject() == ScoreBreakdown.Subject.WISH && p.shares().stream().anyMatch(s -> s.speciesId().equals(id)))
+        .map(p -> words.wish(p.wish().orElseThrow())).toList();
+    String verdict = candidate.fit().verdict().key();
+    Species species = plan.library().find(id).orElseThrow();
+    return new GuildView.MemberRow(id, candidate.name(), species.scientificName(),
+        candidate.stature().map(s -> layer(s.layer())).orElseGet(() -> messages.say("term.layer.none")),
+        evaluation.guild().count(id), problem.standing().getOrDefault(id, 0), String.join(", ", services),
+        verdict, messages.say("term.verdict." + verdict), words.limit(candidate.fit()),
+        candidate.stature().filter(s -> s.heightM().isPresent()).map(s -> units.length(s.heightM().getAsDouble())).orElse("–"),
+        candidate.stature().map(s -> units.length(2 * Math.sqrt(s.crownDm2() / 100.0 / Math.PI))).orElse("–"),
+        cautions(species));
+  }
+
+  private List<String> cautions(Species species) {
+    return species.cautions().stream().map(this::caution).distinct().toList();
+  }
+
+  private String caution(Statement statement) {
+    String kind = CautionKind.of(statement.item()).orElse(CautionKind.OTHER).key();
+    String detail = CautionKind.detail(statement.item());
+    String label = messages.say("term.caution." + kind);
+    return (detail.isEmpty() ? label : label + " (" + detail + ")") + ": " + statement.entered();
+  }
+
+  private GuildView.PartRow part(ScoreBreakdown.Part part) {
+    boolean must = part.wish().map(Wish::must).orElse(false);
+    String who = String.join(", ", part.shares().stream().map(this::share).toList());
+    int percent = part.possibleMilli() > 0 ? Math.round(100f * part.earnedMilli() / part.possibleMilli()) : 0;
+    return new GuildView.PartRow(subject(part.subject(), part.wish()), must, part.earnedMilli() > 0, GuildWords.points(part.earnedMilli()),
+        GuildWords.points(part.possibleMilli()), who, percent);
+  }
+
+  private String share(ScoreBreakdown.Share share) {
+    String folk = share.evidence().filter(e -> e == guildwood.species.Evidence.FOLK).isPresent()
+        ? " (" + messages.say("term.evidence.folk") + ")" : "";
+    return words.name(share.speciesId()) + folk + " " + GuildWords.points(share.earnedMilli());
+  }
+
+  private List<GuildView.LayerRow> layers(GuildNumbers numbers) {
+    List<GuildView.LayerRow> rows = new ArrayList<>();
+    for (Map.Entry<Layer, Integer> use : numbers.crownDm2().entrySet()) {
+      int percent = (int) Math.round(use.getValue() / problem.areaM2());
+      rows.add(new GuildView.LayerRow(layer(use.getKey()), units.area(use.getValue() / 100.0),
+          units.area(problem.areaM2()), percent));
+    }
+    return rows;
+  }
+
+  private String layer(Layer layer) {
+    return messages.say("term.layer." + layer.key());
+  }
+
+  private GuildView.YearRow year(String speciesId) {
+    Species species = plan.library().find(speciesId).orElseThrow();
+    Months bloom = species.bloom().orElse(Months.NONE);
+    Months harvest = species.harvest().values().stream().reduce(Months.NONE, Months::union);
+    List<GuildView.MonthCell> cells = new ArrayList<>();
+    for (Month month : Month.values()) {
+      boolean blooms = bloom.contains(month);
+      boolean crops = harvest.contains(month);
+      String mark = blooms && crops ? "both" : blooms ? "bloom" : crops ? "harvest" : "none";
+      cells.add(new GuildView.MonthCell(mark, messages.say("year." + mark)));
+    }
+    return new GuildView.YearRow(species.name(), cells);
+  }
+
+  /** What changed between two scores, part by part. */
+  List<String> differences(ScoreBreakdown before, ScoreBreakdown now) {
+    return before.diff(now).stream().map(d -> messages.say(d.gainMilli() >= 0 ? "difference.gain" : "difference.loss",
+        subject(d.subject(), d.wish()), GuildWords.points(Math.abs(d.gainMilli())))).toList();
+  }
+
+  private String subject(ScoreBreakdown.Subject subject, Optional<Wish> wish) {
+    return switch (subject) {
+      case WISH -> words.wish(wish.orElseThrow());
+      case FIT -> messages.say("score.fit");
+      case THRIFT -> messages.say("score.thrift");
+      case UNMET_MUST -> messages.say("score.unmet-must", words.wish(wish.orElseThrow()));
+    };
+  }
+
+  List<GuildView.GapRow> gaps(List<Gap> gaps) {
+    return gaps.stream().map(gap -> new GuildView.GapRow(words.wish(gap.wish()), gap.wish().must(),
+        words.reason(gap.reason()), gap.closers().stream().map(this::closer).toList())).toList();
+  }
+
+  private GuildView.CloserRow closer(Closer closer) {
+    boolean soil = closer.change() instanceof Change.MoveCondition move && SOIL.contains(move.axis());
+    String gain = messages.say(closer.gainMilli() >= 0 ? "closer.gain" : "closer.loss",
+        GuildWords.points(Math.abs(closer.gainMilli())), GuildWords.points(closer.totalMilli()));
+    return new GuildView.CloserRow(words.change(closer.change()), gain, closer.gainMilli() >= 0, soil);
+  }
+}

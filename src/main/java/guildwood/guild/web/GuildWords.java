@@ -1,0 +1,182 @@
+package guildwood.guild.web;
+
+import guildwood.fit.Fit;
+import guildwood.guild.Change;
+import guildwood.guild.Gap;
+import guildwood.guild.RuleBreach;
+import guildwood.guild.Wish;
+import guildwood.kernel.Finding;
+import guildwood.kernel.Range;
+import guildwood.species.Axis;
+import guildwood.species.Species;
+import guildwood.species.SpeciesLibrary;
+import guildwood.web.Messages;
+import guildwood.web.Units;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts what the engine says into sentences: names for ids, the visitor's units for numbers. */
+final class GuildWords {
+  private final Messages messages;
+  private final SpeciesLibrary library;
+  private final Units units;
+
+  GuildWords(Messages messages, SpeciesLibrary library, Units units) {
+    this.messages = messages;
+    this.library = library;
+    this.units = units;
+  }
+
+  String name(String speciesId) {
+    return library.find(speciesId).map(Species::name).orElse(speciesId);
+  }
+
+  String names(List<String> speciesIds) {
+    return String.join(", ", speciesIds.stream().map(this::name).toList());
+  }
+
+  /** What is wished for, as a noun or short clause. */
+  String wish(Wish wish) {
+    return switch (wish.kind()) {
+      case FUNCTION -> messages.say("wish.function", messages.say("term.function." + wish.item()));
+      case LAYER -> messages.say("wish.layer", messages.say("term.layer." + wish.item()));
+      case BLOOM_MONTH -> messages.say("wish.bloom-month", messages.say("term.month." + wish.item()));
+      case HARVEST_PART -> messages.say("wish.harvest-part", messages.say("term.part." + wish.item()));
+      case HARVEST_MONTH -> messages.say("wish.harvest-month", messages.say("term.month." + wish.item()));
+    };
+  }
+
+  /** A rule that is broken, with the species it is about in front where there are any. */
+  String breach(RuleBreach breach) {
+    String sentence = messages.say("rule." + breach.rule().key(), breachArgs(breach).toArray());
+    return breach.species().isEmpty() ? sentence
+        : messages.say("rule.about", names(breach.species()), sentence);
+  }
+
+  private List<String> breachArgs(RuleBreach breach) {
+    List<String> args = breach.args();
+    return switch (breach.rule()) {
+      case DOES_NOT_FIT, BORDERLINE -> List.of(axis(args.get(0)), miss(Axis.ofKey(args.get(0)), Double.parseDouble(args.get(2))));
+      case CAUTION -> List.of(messages.say("term.caution." + args.get(0)));
+      case NOT_NATIVE -> List.of(messages.say("term.region." + args.get(0)));
+      case LARGER_THAN_BED -> List.of(area(args.get(0)), area(args.get(1)));
+      case OVER_BUDGET -> List.of(money(Long.parseLong(args.get(0))), money(Long.parseLong(args.get(1))));
+      case LAYER_FULL, NO_LIGHT_LEFT ->
+          List.of(messages.say("term.layer." + args.get(0)), area(args.get(1)), area(args.get(2)));
+      case ENEMIES -> List.of(messages.say("term.conflict." + args.get(0)));
+      default -> args;
+    };
+  }
+
+  /** Something worth knowing that breaks no rule. */
+  String remark(Finding remark) {
+    String about = name(remark.field());
+    List<String> args = remark.args();
+    return switch (remark.code()) {
+      case "guild.assumed" -> messages.say("finding.guild.assumed." + args.get(0), about);
+      case "guild.doubtful-conflict", "guild.standing-enemies" -> messages.say("finding." + remark.code(), about,
+          name(args.get(0)), messages.say("term.conflict." + args.get(1)));
+      case "guild.spreader" -> messages.say("finding.guild.spreader", about, name(args.get(0)));
+      default -> messages.say("finding." + remark.code(), about);
+    };
+  }
+
+  String reason(Gap.Reason reason) {
+    if (reason instanceof Gap.Reason.FailsOnSite fails) {
+      return messages.say("gap.fails-on-site", fails.species(), fails.misses().isEmpty() ? "" : misses(fails));
+    }
+    if (reason instanceof Gap.Reason.ExcludedByRules excluded) {
+      return messages.say("gap.excluded-by-rules", excluded.species(), breaches(excluded.rules()));
+    }
+    if (reason instanceof Gap.Reason.NoRoom noRoom) {
+      return messages.say("gap.no-room", name(noRoom.speciesId()), breaches(noRoom.obstacles()));
+    }
+    if (reason instanceof Gap.Reason.CouldComeIn could) {
+      return messages.say(could.changeMilli() >= 0 ? "gap.could-come-in" : "gap.outweighed", name(could.speciesId()),
+          points(Math.abs(could.changeMilli())));
+    }
+    return messages.say("gap.nobody-in-library");
+  }
+
+  private String misses(Gap.Reason.FailsOnSite fails) {
+    return String.join("; ", fails.misses().stream().limit(3)
+        .map(m -> messages.say("gap.miss", name(m.speciesId()), axis(m.axis().key()), miss(m.axis(), m.shortfall())))
+        .toList());
+  }
+
+  private String breaches(List<RuleBreach> breaches) {
+    return String.join(" ", breaches.stream().limit(3).map(this::breach).toList());
+  }
+
+  /** A change that would close a gap. */
+  String change(Change change) {
+    if (change instanceof Change.MoveCondition move) {
+      return messages.say("change.move." + move.axis().key(), range(move.axis(), move.from()), range(move.axis(), move.to()));
+    }
+    if (change instanceof Change.EaseRule ease) {
+      return messages.say("change.ease." + ease.rule().key(), easeDetail(ease));
+    }
+    if (change instanceof Change.Enlarge enlarge) {
+      return messages.say("change.enlarge", units.area(enlarge.fromM2()), units.area(enlarge.toM2()));
+    }
+    Change.PutIn putIn = (Change.PutIn) change;
+    return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
+  }
+
+  private String easeDetail(Change.EaseRule ease) {
+    return switch (ease.rule()) {
+      case CAUTION -> messages.say("term.caution." + ease.detail());
+      case NOT_NATIVE -> messages.has("term.region." + ease.detail()) ? messages.say("term.region." + ease.detail()) : ease.detail();
+      case OVER_BUDGET -> ease.detail().matches("\\d+") ? money(Long.parseLong(ease.detail())) : ease.detail();
+      case BANNED, PIN_IGNORED -> name(ease.detail());
+      default -> ease.detail();
+    };
+  }
+
+  String axis(String axisKey) {
+    return messages.say("term.axis." + axisKey);
+  }
+
+  /** How far a bed would have to move to suit, with the direction in words. */
+  String miss(Axis axis, double shortfall) {
+    String key = "miss." + axis.key() + (shortfall >= 0 ? ".more" : ".less");
+    return messages.say(key, amount(axis, Math.abs(shortfall)));
+  }
+
+  private String amount(Axis axis, double size) {
+    return switch (axis) {
+      case WINTER_COLD -> units == Units.US ? Units.number(size * 9 / 5, 0) + " °F" : Units.number(size, 1) + " °C";
+      case SEASON -> Units.number(size, 0);
+      default -> Units.number(size, 1);
+    };
+  }
+
+  String range(Axis axis, Range range) {
+    String low = axis == Axis.WINTER_COLD ? units.temperature(range.min()) : Units.number(range.min(), 1);
+    String high = axis == Axis.WINTER_COLD ? units.temperature(range.max()) : Units.number(range.max(), 1);
+    return low.equals(high) ? low : low + " – " + high;
+  }
+
+  /** What limits a species in a bed and what nobody knows of it; empty where it suits and all is known. */
+  String limit(Fit fit) {
+    Optional<String> limit = fit.limiting().filter(a -> a.value() < 1)
+        .map(a -> a.shortfall() == 0 ? axis(a.axis().key())
+            : messages.say("fit.limit", axis(a.axis().key()), miss(a.axis(), a.shortfall())));
+    String unsaid = String.join(", ", fit.unsaid().stream().map(a -> axis(a.key())).toList());
+    Optional<String> silence = unsaid.isEmpty() ? Optional.empty() : Optional.of(messages.say("fit.unsaid", unsaid));
+    return String.join("; ", java.util.stream.Stream.of(limit, silence).flatMap(Optional::stream).toList());
+  }
+
+  private String area(String squareMetres) {
+    return units.area(Double.parseDouble(squareMetres));
+  }
+
+  /** Thousandths of a point, exact. */
+  static String points(int milli) {
+    return Units.number(milli / 1000.0, 3);
+  }
+
+  static String money(long cents) {
+    return String.format(java.util.Locale.ROOT, "%d.%02d", cents / 100, cents % 100);
+  }
+}

@@ -1,0 +1,175 @@
+package guildwood.guild.web;
+
+import guildwood.guild.BedPlan;
+import guildwood.guild.Composition;
+import guildwood.guild.Guild;
+import guildwood.guild.GuildProblem;
+import guildwood.guild.Proposal;
+import guildwood.kernel.Finding;
+import guildwood.web.Access;
+import guildwood.web.Pages;
+import guildwood.web.Routes;
+import guildwood.web.Units;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Composing a guild, watching it, looking at the proposals and taking one. */
+public final class ProposalPages implements Routes {
+  private final Pages pages;
+  private final Desk desk;
+  private final Compositions compositions;
+  private final Clock clock;
+
+  public ProposalPages(Pages pages, Desk desk, Compositions compositions, Clock clock) {
+    this.pages = pages;
+    this.desk = desk;
+    this.compositions = compositions;
+    this.clock = clock;
+  }
+
+  /** A proposal in a list: what it scores, how sure that is, and what sets it apart. */
+  public record Card(int number, String character, String rounded, String bound, boolean proven, String species,
+      String plants, String toBuy, String cost, List<String> unmet) {}
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.post("/beds/{bed}/guild/compose", this::compose, Access.OWNER);
+    routes.get("/beds/{bed}/guild/proposals/{run}", this::list, Access.OWNER);
+    routes.post("/beds/{bed}/guild/proposals/{run}/stop", this::stop, Access.OWNER);
+    routes.get("/beds/{bed}/guild/proposals/{run}/{number}", this::look, Access.OWNER);
+    routes.post("/beds/{bed}/guild/proposals/{run}/{number}", this::take, Access.OWNER);
+  }
+
+  private void compose(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    String run = compositions.start(plan, desk.problem(plan));
+    ctx.redirect(path(plan, run), HttpStatus.SEE_OTHER);
+  }
+
+  private void list(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    Optional<Compositions.Run> found = compositions.find(ctx.pathParam("run"), plan.bed().id());
+    if (found.isEmpty()) {
+      pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.proposals-gone", ""));
+      return;
+    }
+    Compositions.Run run = found.get();
+    Compositions.State state = run.state();
+    Map<String, Object> model = base(run);
+    model.put("percent", state.percent());
+    model.put("done", state.isDone());
+    model.put("failed", state.failed());
+    model.put("runPath", path(plan, ctx.pathParam("run")));
+    GuildViews views = views(ctx, run);
+    model.put("best", state.best().map(g -> names(views, g)).orElse(""));
+    model.put("bestPoints", Units.number(state.totalMilli() / 1000.0, 1));
+    model.put("cards", state.composition().map(c -> cards(c, views)).orElse(List.of()));
+    model.put("gaps", state.composition().map(c -> views.gaps(c.gaps())).orElse(List.of()));
+    model.put("wishCount", run.problem().wishes().size());
+    boolean fragment = Pages.wantsFragment(ctx) && !state.isDone();
+    if (Pages.wantsFragment(ctx) && state.isDone()) {
+      ctx.header("HX-Refresh", "true");
+    }
+    pages.show(ctx, fragment ? "guild/proposals :: progress" : "guild/proposals", model);
+  }
+
+  private List<Card> cards(Composition composition, GuildViews views) {
+    List<Card> cards = new ArrayList<>();
+    for (Proposal proposal : composition.proposals()) {
+      cards.add(card(cards.size() + 1, proposal, views));
+    }
+    return cards;
+  }
+
+  private Card card(int number, Proposal proposal, GuildViews views) {
+    GuildView view = views.view(proposal.evaluation());
+    return new Card(number, pages.messages().say("character." + proposal.character().key()), view.rounded(),
+        bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.toBuy(), view.cost(),
+        proposal.score().unmetWishes().stream().map(views.words()::wish).toList());
+  }
+
+  private String bound(Proposal proposal) {
+    return proposal.provenBest()
+        ? pages.messages().say("proposal.proven")
+        : pages.messages().say("proposal.bound", Units.number(proposal.mostBelowBestMilli() / 1000.0, 2),
+            Units.number(proposal.upperBoundMilli() / 1000.0, 2));
+  }
+
+  private static String names(GuildViews views, Guild guild) {
+    return String.join(", ", guild.counts().entrySet().stream()
+        .map(e -> e.getValue() + " × " + views.words().name(e.getKey())).toList());
+  }
+
+  private void stop(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    run(ctx, plan).cancel();
+    ctx.redirect(path(plan, ctx.pathParam("run")), HttpStatus.SEE_OTHER);
+  }
+
+  private void look(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    Compositions.Run run = run(ctx, plan);
+    Proposal proposal = proposal(ctx, run);
+    GuildViews views = views(ctx, run);
+    Map<String, Object> model = base(run);
+    model.put("number", Desk.idOf(ctx.pathParam("number")));
+    model.put("runPath", path(plan, ctx.pathParam("run")));
+    model.put("guild", views.view(proposal.evaluation()));
+    model.put("character", pages.messages().say("character." + proposal.character().key()));
+    model.put("bound", bound(proposal));
+    model.put("gaps", views.gaps(gaps(run, proposal)));
+    pages.show(ctx, "guild/proposal", model);
+  }
+
+  private static List<guildwood.guild.Gap> gaps(Compositions.Run run, Proposal proposal) {
+    Composition composition = run.state().composition().orElseThrow();
+    return proposal.equals(composition.best()) ? composition.gaps() : run.gaps(proposal.guild());
+  }
+
+  private void take(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    Compositions.Run run = run(ctx, plan);
+    Proposal proposal = proposal(ctx, run);
+    String name = pages.messages().say("guild.name-of", plan.bed().name());
+    String kept = desk.guilds().saved(plan.bed().id()).map(guildwood.guild.SavedGuild::name).orElse(name);
+    desk.guilds().save(plan.bed().id(), kept, proposal.guild(), clock.instant());
+    pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.guild-saved", "", kept));
+  }
+
+  private Compositions.Run run(Context ctx, BedPlan plan) {
+    return compositions.find(ctx.pathParam("run"), plan.bed().id()).orElseThrow(NotFoundResponse::new);
+  }
+
+  private static Proposal proposal(Context ctx, Compositions.Run run) {
+    List<Proposal> proposals = run.state().composition().map(Composition::proposals).orElse(List.of());
+    long number = Desk.idOf(ctx.pathParam("number"));
+    if (number < 1 || number > proposals.size()) {
+      throw new NotFoundResponse();
+    }
+    return proposals.get((int) number - 1);
+  }
+
+  private GuildViews views(Context ctx, Compositions.Run run) {
+    GuildProblem problem = run.problem();
+    return new GuildViews(pages.messages(), Units.of(ctx), run.plan(), problem);
+  }
+
+  private static Map<String, Object> base(Compositions.Run run) {
+    Map<String, Object> model = new HashMap<>();
+    model.put("bed", run.plan().bed());
+    model.put("site", run.plan().site());
+    return model;
+  }
+
+  private static String path(BedPlan plan, String run) {
+    return "/beds/" + plan.bed().id() + "/guild/proposals/" + run;
+  }
+}

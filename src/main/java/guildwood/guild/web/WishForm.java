@@ -1,0 +1,151 @@
+package guildwood.guild.web;
+
+import guildwood.guild.BedPlan;
+import guildwood.guild.Rules;
+import guildwood.guild.Wish;
+import guildwood.guild.WishKind;
+import guildwood.kernel.Finding;
+import guildwood.species.CautionKind;
+import guildwood.species.Trait;
+import guildwood.web.Form;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Wishes and rules of a bed as form fields, both ways. */
+final class WishForm {
+  private static final int USUAL_WEIGHT = 5;
+
+  private WishForm() {}
+
+  static Map<String, String> fill(List<Wish> wishes, Rules rules) {
+    Map<String, String> values = new LinkedHashMap<>();
+    for (Wish wish : wishes) {
+      values.put("wish." + wish.key(), wish.must() ? "must" : "nice");
+      values.put("weight." + wish.key(), Integer.toString(wish.weight()));
+    }
+    values.put("maxSpecies", Integer.toString(rules.maxSpecies()));
+    values.put("maxPlants", Integer.toString(rules.maxPlants()));
+    rules.budgetCents().ifPresent(cents -> values.put("budget", GuildWords.money(cents)));
+    values.put("priceIfUnknown", GuildWords.money(rules.priceIfUnknownCents()));
+    values.put("maxSpeciesPerGenus", Integer.toString(rules.maxSpeciesPerGenus()));
+    tick(values, "allowBorderline", rules.allowBorderline());
+    tick(values, "allowNotKnown", rules.allowNotKnown());
+    tick(values, "onlyStock", rules.onlyStock());
+    values.put("nativeTo", rules.nativeTo().orElse(""));
+    rules.excludedCautions().forEach(kind -> values.put("without." + kind.key(), "on"));
+    rules.banned().forEach(id -> values.put("ban." + id, "on"));
+    rules.pinned().forEach((id, count) -> values.put("pin." + id, Integer.toString(count)));
+    return values;
+  }
+
+  private static void tick(Map<String, String> values, String field, boolean ticked) {
+    if (ticked) {
+      values.put(field, "on");
+    }
+  }
+
+  static List<Wish> wishes(Form form) {
+    List<Wish> wishes = new ArrayList<>();
+    for (WishKind kind : WishKind.values()) {
+      for (String item : kind.items()) {
+        String key = kind.key() + ":" + item;
+        String asked = form.value("wish." + key);
+        OptionalInt weight = form.wholeNumber("weight." + key, Wish.LEAST_WEIGHT, Wish.MOST_WEIGHT);
+        switch (asked) {
+          case "" -> { }
+          case "must", "nice" -> wishes.add(new Wish(kind, item, asked.equals("must"), weight.orElse(USUAL_WEIGHT)));
+          default -> form.refuse(Finding.of("value.unknown-word", "wish." + key, asked, "must, nice"));
+        }
+      }
+    }
+    return wishes;
+  }
+
+  /** The rules, or nothing where a field was refused. */
+  static Optional<Rules> rules(Form form, BedPlan plan) {
+    Rules usual = Rules.forArea(plan.bed().areaM2());
+    int species = form.wholeNumber("maxSpecies", 1, Rules.MOST_SPECIES).orElse(usual.maxSpecies());
+    int plants = form.wholeNumber("maxPlants", 1, Rules.MOST_PLANTS).orElse(usual.maxPlants());
+    int genus = form.wholeNumber("maxSpeciesPerGenus", 1, Rules.MOST_SPECIES).orElse(usual.maxSpeciesPerGenus());
+    OptionalInt budget = cents(form, "budget", Rules.MOST_CENTS / 100);
+    int price = cents(form, "priceIfUnknown", 10_000).orElse(usual.priceIfUnknownCents());
+    Optional<String> region = region(form);
+    Set<String> banned = banned(form, plan);
+    Map<String, Integer> pinned = pinned(form, plan);
+    pinned.keySet().stream().filter(banned::contains).forEach(id -> form.refuse(Finding.of("pinned-and-banned", "pin." + id)));
+    if (form.isRefused()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Rules(species, plants, budget, price, form.ticked("allowBorderline"),
+        form.ticked("allowNotKnown"), genus, form.ticked("onlyStock"), region, cautions(form), banned, pinned));
+  }
+
+  private static OptionalInt cents(Form form, String field, int most) {
+    OptionalDouble amount = form.number(field, 0, most);
+    return amount.isPresent() ? OptionalInt.of((int) Math.round(amount.getAsDouble() * 100)) : OptionalInt.empty();
+  }
+
+  private static Optional<String> region(Form form) {
+    String region = form.value("nativeTo");
+    if (!region.isEmpty() && !Trait.NATIVITY.items().contains(region)) {
+      form.refuse(Finding.of("item.unknown", "nativeTo", region));
+    }
+    return Optional.of(region).filter(r -> !r.isEmpty());
+  }
+
+  private static Set<CautionKind> cautions(Form form) {
+    Set<CautionKind> kinds = new HashSet<>();
+    for (CautionKind kind : CautionKind.values()) {
+      if (form.ticked("without." + kind.key())) {
+        kinds.add(kind);
+      }
+    }
+    return kinds;
+  }
+
+  private static Set<String> banned(Form form, BedPlan plan) {
+    Set<String> banned = new HashSet<>();
+    form.names("ban.").stream().filter(name -> form.ticked("ban." + name)).forEach(banned::add);
+    known(form, plan, "banAdd").ifPresent(banned::add);
+    banned.removeIf(id -> plan.library().find(id).isEmpty());
+    return banned;
+  }
+
+  private static Map<String, Integer> pinned(Form form, BedPlan plan) {
+    Map<String, Integer> pinned = new TreeMap<>();
+    for (String id : form.names("pin.")) {
+      OptionalInt count = form.wholeNumber("pin." + id, 0, Rules.MOST_PLANTS);
+      if (count.orElse(0) > 0 && plan.library().find(id).isPresent()) {
+        pinned.put(id, count.getAsInt());
+      }
+    }
+    known(form, plan, "pinAdd").ifPresent(id ->
+        pinned.put(id, form.wholeNumber("pinAddCount", 1, Rules.MOST_PLANTS).orElse(1)));
+    plan.bed().standing().forEach(s -> {
+      if (pinned.containsKey(s.speciesId()) && pinned.get(s.speciesId()) < s.count()) {
+        form.refuse(Finding.of("pinned-below-standing", "pin." + s.speciesId(), s.count()));
+      }
+    });
+    return pinned;
+  }
+
+  private static Optional<String> known(Form form, BedPlan plan, String field) {
+    String id = form.value(field);
+    if (id.isEmpty()) {
+      return Optional.empty();
+    }
+    if (plan.library().find(id).isEmpty()) {
+      form.refuse(Finding.of("item.unknown", field, id));
+      return Optional.empty();
+    }
+    return Optional.of(id);
+  }
+}

@@ -1,0 +1,109 @@
+package guildwood.guild.web;
+
+import guildwood.guild.BedPlan;
+import guildwood.guild.Rules;
+import guildwood.guild.StartingWishes;
+import guildwood.guild.Wish;
+import guildwood.guild.WishKind;
+import guildwood.kernel.Finding;
+import guildwood.species.CautionKind;
+import guildwood.species.Species;
+import guildwood.species.Trait;
+import guildwood.web.Access;
+import guildwood.web.Form;
+import guildwood.web.Pages;
+import guildwood.web.Routes;
+import guildwood.web.Units;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What the owner asks of a bed's guild, and what they allow. */
+public final class WishPages implements Routes {
+  private final Pages pages;
+  private final Desk desk;
+
+  public WishPages(Pages pages, Desk desk) {
+    this.pages = pages;
+    this.desk = desk;
+  }
+
+  /** One thing that can be wished for. */
+  public record WishRow(String key, String label) {}
+
+  /** One kind of wish; {@code open} where anything of it is wished. */
+  public record WishGroup(String kind, boolean open, List<WishRow> rows) {}
+
+  /** A species to choose from. */
+  public record Choice(String id, String name) {}
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get("/beds/{bed}/wishes", this::ask, Access.OWNER);
+    routes.post("/beds/{bed}/wishes", this::keep, Access.OWNER);
+  }
+
+  private void ask(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    List<Wish> wishes = start(ctx.queryParam("start")).map(StartingWishes::wishes).orElse(plan.wishes());
+    Form form = Form.blank(WishForm.fill(wishes, plan.rules()), pages.messages());
+    pages.show(ctx, "guild/wishes", model(ctx, plan, form));
+  }
+
+  private void keep(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    Form form = Form.read(ctx, pages.messages());
+    List<Wish> wishes = WishForm.wishes(form);
+    Optional<Rules> rules = WishForm.rules(form, plan);
+    if (rules.isEmpty()) {
+      pages.refuse(ctx, "guild/wishes", model(ctx, plan, form));
+      return;
+    }
+    desk.guilds().keep(plan.bed().id(), wishes, rules.get());
+    pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.wishes-kept", "", wishes.size()));
+  }
+
+  private static Optional<StartingWishes> start(String key) {
+    return Arrays.stream(StartingWishes.values()).filter(s -> s.key().equals(key)).findFirst();
+  }
+
+  private Map<String, Object> model(Context ctx, BedPlan plan, Form form) {
+    GuildWords words = new GuildWords(pages.messages(), plan.library(), Units.of(ctx));
+    List<WishGroup> groups = new ArrayList<>();
+    for (WishKind kind : WishKind.values()) {
+      List<WishRow> rows = kind.items().stream()
+          .map(item -> new WishRow(kind.key() + ":" + item, words.wish(new Wish(kind, item, false, 1)))).toList();
+      boolean open = kind == WishKind.FUNCTION || rows.stream().anyMatch(r -> !form.value("wish." + r.key()).isEmpty());
+      groups.add(new WishGroup(kind.key(), open, rows));
+    }
+    Map<String, Object> model = new HashMap<>();
+    model.put("form", form);
+    model.put("bed", plan.bed());
+    model.put("site", plan.site());
+    model.put("groups", groups);
+    model.put("starts", Arrays.stream(StartingWishes.values()).map(StartingWishes::key).toList());
+    model.put("cautions", Arrays.stream(CautionKind.values()).map(CautionKind::key).toList());
+    model.put("regions", Trait.NATIVITY.items());
+    model.put("banned", chosen(plan, form, "ban."));
+    model.put("pinned", chosen(plan, form, "pin."));
+    model.put("choices", choices(plan));
+    return model;
+  }
+
+  private static List<Choice> chosen(BedPlan plan, Form form, String prefix) {
+    return form.names(prefix).stream()
+        .flatMap(id -> plan.library().find(id).stream()).map(s -> new Choice(s.id(), s.name())).toList();
+  }
+
+  static List<Choice> choices(BedPlan plan) {
+    return plan.library().species().stream()
+        .sorted(Comparator.comparing(Species::name, String.CASE_INSENSITIVE_ORDER))
+        .map(s -> new Choice(s.id(), s.name() + " (" + s.scientificName() + ")")).toList();
+  }
+}

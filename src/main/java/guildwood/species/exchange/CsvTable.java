@@ -1,0 +1,108 @@
+package guildwood.species.exchange;
+
+import guildwood.kernel.Finding;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** One CSV file of fixed columns (RFC 4180, UTF-8, header row), read strictly. */
+public final class CsvTable {
+  private static final CSVFormat RFC_4180 = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).get();
+
+  private CsvTable() {}
+
+  /**
+   * Every row that has the columns; what is wrong with the file or its rows goes to the findings.
+   *
+   * @param file name of the file in the findings
+   */
+  public static List<Row> read(String file, Supplier<InputStream> open, List<String> columns, List<Finding> findings) {
+    List<Row> rows = new ArrayList<>();
+    try (InputStream in = open.get()) {
+      if (in == null) {
+        findings.add(Finding.of("seed.no-file", Place.of(file)));
+        return rows;
+      }
+      // A fresh decoder reports malformed bytes instead of replacing them.
+      Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder());
+      try (CSVParser parser = CSVParser.parse(reader, RFC_4180)) {
+        for (CSVRecord csv : parser) {
+          take(file, csv, columns, rows, findings);
+        }
+      }
+    } catch (CharacterCodingException e) {
+      findings.add(Finding.of("seed.not-utf-8", Place.of(file)));
+    } catch (IOException | UncheckedIOException e) {
+      findings.add(isBadText(e)
+          ? Finding.of("seed.not-utf-8", Place.of(file))
+          : Finding.of("seed.unreadable", Place.of(file, rows.size() + 2L, "")));
+    }
+    return rows;
+  }
+
+  private static boolean isBadText(Exception e) {
+    return e.getCause() instanceof CharacterCodingException;
+  }
+
+  private static void take(String file, CSVRecord csv, List<String> columns, List<Row> rows, List<Finding> findings) {
+    long number = csv.getRecordNumber();
+    List<String> cells = csv.toList();
+    if (number == 1) {
+      if (!cells.equals(columns)) {
+        findings.add(Finding.of("seed.header", Place.of(file, 1, ""), String.join(",", columns)));
+      }
+    } else if (cells.size() != columns.size()) {
+      findings.add(Finding.of("seed.cells", Place.of(file, number, ""), cells.size(), columns.size()));
+    } else {
+      rows.add(new Row(file, number, columns, cells));
+    }
+  }
+
+  /**
+   * One row.
+   *
+   * @param number as a spreadsheet counts: the header is row 1
+   */
+  public record Row(String file, long number, List<String> columns, List<String> cells) {
+    public String cell(String column) {
+      return cells.get(columns.indexOf(column));
+    }
+
+    /** A finding about one of the row's cells. */
+    Finding finding(String code, String column, Object... args) {
+      return Finding.of(code, at(column), args);
+    }
+
+    /** Another reader's finding, moved to where it stands in the file. */
+    Finding moved(Finding finding, String column) {
+      return new Finding(finding.code(), at(column), finding.args());
+    }
+
+    private String at(String column) {
+      return Place.of(file, number, column);
+    }
+  }
+
+  /** Where in the files something stands, in words. */
+  static final class Place {
+    private Place() {}
+
+    static String of(String file) {
+      return file;
+    }
+
+    static String of(String file, long row, String column) {
+      return file + ", row " + row + (column.isEmpty() ? "" : ", column " + column);
+    }
+  }
+}

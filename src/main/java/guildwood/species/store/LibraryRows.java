@@ -1,0 +1,70 @@
+package guildwood.species.store;
+
+import guildwood.kernel.Checked;
+import guildwood.kernel.Source;
+import guildwood.species.Species;
+import guildwood.species.SpeciesLibrary;
+import guildwood.species.Statement;
+import guildwood.species.WrittenStatement;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
+
+/** Reads the whole library: one query for the species, one for all their statements. */
+final class LibraryRows {
+  static final RowMapper<WrittenStatement> STATEMENT = (row, ctx) -> new WrittenStatement(
+      row.getLong("id"), row.getString("species_id"), row.getString("trait"), row.getString("item"),
+      row.getString("entered"), row.getString("source_id"), row.getString("evidence") == null ? "" : row.getString("evidence"),
+      row.getBoolean("chosen"), row.getString("note"));
+
+  private static final RowMapper<Source> SOURCE = (row, ctx) -> {
+    int published = row.getInt("published_year");
+    OptionalInt year = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(published);
+    return new Source(row.getString("id"), Source.Kind.valueOf(row.getString("kind")), row.getString("author"),
+        row.getString("title"), year, row.getString("locator"));
+  };
+
+  private static final String SEPARATOR = "; ";
+
+  private LibraryRows() {}
+
+  static SpeciesLibrary read(Handle handle) {
+    long revision = handle.createQuery("select revision from library_state").mapTo(Long.class).one();
+    Map<String, Source> sources = new HashMap<>();
+    handle.createQuery("select * from source").map(SOURCE).forEach(s -> sources.put(s.id(), s));
+
+    Map<String, List<Statement>> statements = new HashMap<>();
+    List<WrittenStatement> unread = new ArrayList<>();
+    handle.createQuery("select * from statement where not removed order by id").map(STATEMENT).forEach(written -> {
+      Checked<Statement> read = written.read();
+      read.value().ifPresent(s -> statements.computeIfAbsent(written.speciesId(), id -> new ArrayList<>()).add(s));
+      if (read.isRefused()) {
+        unread.add(written);
+      }
+    });
+
+    List<Species> all = handle.createQuery("select * from species").map((row, ctx) -> new Species(
+        row.getString("id"), row.getString("scientific_name"), split(row.getString("common_names")),
+        row.getString("family"), split(row.getString("synonyms")), row.getBoolean("removed"),
+        statements.getOrDefault(row.getString("id"), List.of()))).list();
+    return new SpeciesLibrary(revision, inOrder(all, false), inOrder(all, true), sources, unread);
+  }
+
+  private static List<Species> inOrder(List<Species> all, boolean removed) {
+    return all.stream().filter(s -> s.removed() == removed).sorted(Comparator.comparing(Species::scientificName)).toList();
+  }
+
+  static String join(List<String> names) {
+    return String.join(SEPARATOR, names);
+  }
+
+  private static List<String> split(String names) {
+    return names.isEmpty() ? List.of() : Arrays.asList(names.split(SEPARATOR));
+  }
+}

@@ -1,0 +1,18 @@
+package guildwood.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+
+/** What stands in the address of a request. */
+public final class Address {
+  private Address() {}
+
+  /** The number {@code {id}} of the address; what is no number leads nowhere. */
+  public static long id(Context ctx) {
+    String id = ctx.pathParam("id");
+    if (!id.matches("\\d{1,18}")) {
+      throw new NotFoundResponse();
+    }
+    return Long.parseLong(id);
+  }
+}

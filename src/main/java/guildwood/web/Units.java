@@ -1,0 +1,55 @@
+package guildwood.web;
+
+import guildwood.kernel.Range;
+import guildwood.species.Temperature;
+import io.javalin.http.Context;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/** The visitor's units, and numbers written in them. */
+public enum Units {
+  METRIC,
+  US;
+
+  static final String COOKIE = "guildwood_units";
+  private static final double FEET_IN_METRE = 1 / 0.3048;
+
+  /** The units the visitor chose; metric where none were. */
+  public static Units of(Context ctx) {
+    return "us".equals(ctx.cookie(COOKIE)) ? US : METRIC;
+  }
+
+  public String key() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** A length such as {@code 1.2 m} or {@code 4 ft}; small ones in centimetres or inches. */
+  public String length(double metres) {
+    if (this == METRIC) {
+      return metres < 1 ? number(metres * 100, 0) + " cm" : number(metres, 1) + " m";
+    }
+    double feet = metres * FEET_IN_METRE;
+    return feet < 3 ? number(feet * 12, 0) + " in" : number(feet, feet < 10 ? 1 : 0) + " ft";
+  }
+
+  public String length(Range metres) {
+    return metres.width() == 0 ? length(metres.min()) : length(metres.min()) + " – " + length(metres.max());
+  }
+
+  public String area(double squareMetres) {
+    return this == METRIC
+        ? number(squareMetres, squareMetres < 10 ? 1 : 0) + " m²"
+        : number(squareMetres * FEET_IN_METRE * FEET_IN_METRE, 0) + " sq ft";
+  }
+
+  public String temperature(double celsius) {
+    return this == METRIC ? number(celsius, 1) + " °C" : number(Temperature.toFahrenheit(celsius), 0) + " °F";
+  }
+
+  /** A number with at most the given decimals and no trailing zeros. */
+  public static String number(double value, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+    return (rounded.signum() < 0 ? "−" : "") + rounded.abs().toPlainString();
+  }
+}

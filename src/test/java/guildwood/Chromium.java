@@ -1,0 +1,106 @@
+package guildwood;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** A real Chromium, driven by the tests. A missing browser is a failure that says what to install. */
+final class Chromium implements AutoCloseable {
+  private static final List<String> BROWSERS = List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
+  private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver");
+
+  private final ChromeDriver driver;
+
+  private Chromium(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  static Chromium start(boolean javaScript) {
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(find("CHROMIUM", BROWSERS));
+    options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic",
+        "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        "--hide-scrollbars", "--window-size=1280,900");
+    if (!javaScript) {
+      options.setExperimentalOption("prefs", Map.of("profile.managed_default_content_settings.javascript", 2));
+    }
+    ChromeDriverService service = new ChromeDriverService.Builder()
+        .usingDriverExecutable(Path.of(find("CHROMEDRIVER", DRIVERS)).toFile()).build();
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().implicitlyWait(Duration.ofSeconds(5));
+    return new Chromium(driver);
+  }
+
+  private static String find(String variable, List<String> places) {
+    String set = System.getenv(variable);
+    return (set == null ? places.stream() : Stream.of(set))
+        .filter(place -> Files.isExecutable(Path.of(place)))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException(
+            "The browser tests need Chromium and its driver: install them (Debian: apt-get install chromium chromium-driver)"
+                + " or set " + variable + " to the program."));
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  /** A phone's width in CSS pixels, or any other. */
+  void width(int cssPixels) {
+    driver.executeCdpCommand("Emulation.setDeviceMetricsOverride",
+        Map.of("width", cssPixels, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+    driver.manage().window().setSize(new Dimension(Math.max(cssPixels, 500), 900));
+  }
+
+  /** Whether something reaches beyond the right edge, so that the page scrolls sideways. */
+  boolean scrollsSideways() {
+    return (Boolean) driver.executeScript(
+        "return document.documentElement.scrollWidth > document.documentElement.clientWidth;");
+  }
+
+  /** The violations of WCAG 2.2 A and AA that axe-core finds on the page now shown, one line each. */
+  List<String> accessibilityViolations() {
+    return new AxeBuilder()
+        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+        .analyze(driver).getViolations().stream().map(Chromium::line).toList();
+  }
+
+  private static String line(Rule rule) {
+    return rule.getId() + ": " + rule.getHelp() + " at "
+        + rule.getNodes().stream().map(node -> String.valueOf(node.getTarget())).limit(3).toList();
+  }
+
+  /** Keeps a picture of the page under target/pictures, to be looked at. */
+  void picture(String name) {
+    try {
+      Path file = Path.of("target", "pictures", name + ".png");
+      Files.createDirectories(file.getParent());
+      Map<String, Object> shot = driver.executeCdpCommand("Page.captureScreenshot",
+          Map.of("format", "png", "captureBeyondViewport", true));
+      Files.write(file, java.util.Base64.getDecoder().decode((String) shot.get("data")));
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  /** The page as A4 in PDF. */
+  byte[] pdf() {
+    return OutputType.BYTES.convertFromBase64Png(driver.print(new org.openqa.selenium.print.PrintOptions()).getContent());
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}
