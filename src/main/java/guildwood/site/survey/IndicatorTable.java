@@ -111,9 +111,9 @@ public final class IndicatorTable {
         double beyond = widths.areRanks() && values.size() >= FEWEST_FOR_BACKGROUND ? 0.5 : 2 * bell.tolerance();
         low = Math.min(low, bell.optimum() - beyond);
         high = Math.max(high, bell.optimum() + beyond);
-      } else if (entry.getValue() instanceof Tolerated tolerated) {
-        low = Math.min(low, tolerated.range().min());
-        high = Math.max(high, tolerated.range().max());
+      } else if (responses.get(entry.getKey()) instanceof Response.Plateau plateau) {
+        low = Math.min(low, plateau.from());
+        high = Math.max(high, plateau.to());
       }
     }
     return new Range(low, high);

@@ -4,6 +4,8 @@ import guildwood.kernel.Range;
 
 /** A probability density on an even grid. */
 public final class Posterior {
+  private static final int STARTS = 200;
+
   private final Range scale;
   private final double[] density;
 
@@ -52,6 +54,20 @@ public final class Posterior {
       below += density[i];
     }
     return scale.max();
+  }
+
+  /**
+   * The shortest interval that holds the share p. On a scale with ends it reaches the end where the curve still
+   * rises there, which an interval between two quantiles never does.
+   */
+  public Range shortest(double p) {
+    Range best = scale;
+    for (int i = 0; i <= STARTS; i++) {
+      double below = (1 - p) * i / STARTS;
+      Range tried = new Range(quantile(below), quantile(below + p));
+      best = tried.width() < best.width() ? tried : best;
+    }
+    return best;
   }
 
   /** The same with a normal error of a standard deviation added; ends stay ends. */

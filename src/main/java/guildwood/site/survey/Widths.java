@@ -14,7 +14,7 @@ import java.util.Optional;
  * <p>Given widths are drawn two thirds of the way towards their common mean square: single ones are uncertain,
  * and one mistaken narrow one would rule a whole plot.
  *
- * <p>Without widths one is assumed from the spread of the values, centreSpread:
+ * <p>Without widths one is assumed from the spread of the values:
  *
  * <ul>
  *   <li>Ranks given by experts (whole and half numbers) and systems known by name: 0.57 of it. ter Braak & Gremmen
@@ -22,14 +22,17 @@ import java.util.Optional;
  *       four standard deviations that is 1 to 1.5, about 0.57 of the spread of its values (about 2.2).
  *   <li>Other numbers are taken for averages of measurements where the species grew. Averaging draws them
  *       together, so the species range more widely than their averages differ: 1.7 of the spread, as counted by
- *       leaving plots out of six open tables (see the notes on the indication in the contributor page).
+ *       leaving plots out of seven open community tables (see OpenTablesReferenceCheck among the tests).
  * </ul>
  *
+ * @param centreMean mean of the species' values
+ * @param centreSpread their standard deviation
  * @param pooled root mean square of all widths, given or assumed
- * @param assumed how to go on where none was given; empty where widths or ranges are given
+ * @param usualRange median width of the tolerated ranges; 0 where there are none
+ * @param areRanks whether the values are ranks or the system is known by name
  */
 record Widths(
-    double centreMean, double centreSpread, double pooled, double usualRange, boolean areRanks, Optional<Assumed> assumed) {
+    double centreMean, double centreSpread, double pooled, double usualRange, boolean areRanks, Kind kind) {
   private static final double TOWARDS_COMMON = 2.0 / 3;
 
   /** Tolerated ranges are not cut off sharply: this part of their width lies beyond each end, falling to 0. */
@@ -41,21 +44,20 @@ record Widths(
   /** Weight of a known scale's own length against the values of a small table, in species. */
   private static final int SCALE_COUNTS_AS = 10;
 
-  /**
-   * What is assumed where no width is given.
-   *
-   * @param share expected spread of species within a plot, as a part of the spread of all values
-   * @param countsAs how many species in a plot that expectation outweighs
-   * @param most the largest share that is believed
-   */
-  record Assumed(double share, double countsAs, double most) {
-    static final Assumed RANKS = new Assumed(0.495, 4, 0.85);
-    static final Assumed AVERAGES = new Assumed(0.862, 16, 0.92);
+  /** Width of ranks as a part of the spread of the values. */
+  private static final double OF_RANKS = 0.57;
 
-    /** Width that goes with a share s of the spread: s / sqrt(1 - s^2), from variances that add up. */
-    static double widthOf(double share) {
-      return share / Math.sqrt(1 - share * share);
-    }
+  /** Width of averages as a part of the spread of the values. */
+  private static final double OF_AVERAGES = 1.7;
+
+  /** Where the widths come from. */
+  enum Kind {
+    /** Widths or ranges are given. */
+    GIVEN,
+    /** Assumed for values on a scale of ranks. */
+    USUAL_OF_RANKS,
+    /** Assumed for averages of measurements. */
+    USUAL_OF_AVERAGES
   }
 
   static Widths of(List<IndicatorValue> values, Optional<Range> known) {
@@ -77,11 +79,11 @@ record Widths(
       square += width * width / 12;
     }
     if (given.length + ranges.length > 0) {
-      return new Widths(mean, spread, Math.sqrt(square / (given.length + ranges.length)), usual, ranks, Optional.empty());
+      return new Widths(mean, spread, Math.sqrt(square / (given.length + ranges.length)), usual, ranks, Kind.GIVEN);
     }
-    Assumed assumed = ranks ? Assumed.RANKS : Assumed.AVERAGES;
-    double width = spread * Assumed.widthOf(assumed.share());
-    return new Widths(mean, spread, width, 0, ranks, Optional.of(assumed));
+    return ranks
+        ? new Widths(mean, spread, OF_RANKS * spread, 0, true, Kind.USUAL_OF_RANKS)
+        : new Widths(mean, spread, OF_AVERAGES * spread, 0, false, Kind.USUAL_OF_AVERAGES);
   }
 
   /** The response a value stands for. */
