@@ -44,6 +44,9 @@ record Widths(
   /** Weight of a known scale's own length against the values of a small table, in species. */
   private static final int SCALE_COUNTS_AS = 10;
 
+  /** Usual spread of a flora's values on a scale: Ellenberg's moisture values spread by about 2.2 of 11 steps. */
+  private static final double OF_SCALE = 0.2;
+
   /** Width of ranks as a part of the spread of the values. */
   private static final double OF_RANKS = 0.57;
 
@@ -107,7 +110,7 @@ record Widths(
 
   private static double spread(double squares, int n, Optional<Range> known, boolean ranks, double mean) {
     if (known.isPresent()) {
-      double ofScale = known.get().width() / Math.sqrt(12);
+      double ofScale = known.get().width() * OF_SCALE;
       return Math.sqrt((squares + SCALE_COUNTS_AS * ofScale * ofScale) / (n + SCALE_COUNTS_AS));
     }
     if (squares > 0) {

@@ -77,9 +77,17 @@ public final class NameIndex {
     if (spelt.size() == 1 && !name.epithet().isEmpty()) {
       return Optional.of(NameMatch.of(Kind.SPELLING, spelt.iterator().next()));
     }
-    if (!name.isBelowSpecies()) {
-      return Optional.empty();
+    if (!name.hybrid() && name.epithet().startsWith("x") && name.epithet().length() > 3) {
+      // The hybrid sign written as a letter without a space: Quercus xbebbiana.
+      String hybrid = byName.get(key(name).replaceFirst(" x", " "));
+      if (hybrid != null) {
+        return Optional.of(NameMatch.of(Kind.SPELLING, hybrid));
+      }
     }
+    return name.isBelowSpecies() ? speciesOf(name) : Optional.empty();
+  }
+
+  private Optional<NameMatch> speciesOf(ScientificName name) {
     String species = byName.get(Spelling.folded(name.species()));
     if (species == null) {
       species = synonyms.get(Spelling.folded(name.species()));

@@ -6,6 +6,8 @@ import guildwood.species.names.ScientificName.LowerRank;
 import guildwood.species.names.ScientificName.Reserve;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,6 +23,9 @@ public final class NameReader {
       Pattern.compile("(?<=\\s)\\(?((?:\\p{Lu}[\\p{L}'-]+\\s)+)(?:Group|Gp|grp\\.?)\\)?(?=\\s|$)");
   private static final Pattern GENUS = Pattern.compile("\\p{Lu}[\\p{Ll}ëï-]+");
   private static final Pattern SIGN_BEFORE = Pattern.compile("(?<=^|\\s)[×✕✖⨯](?=\\p{L})");
+
+  private static final Pattern LOUD_EPITHET = Pattern.compile("^(\\p{L}+ )(\\p{Lu}{3,})(?=\\s|$)");
+  private static final Pattern SMALL_START = Pattern.compile("^((?:[×x] )?)(?!x\\p{Lu})(\\p{Ll})");
 
   private NameReader() {}
 
@@ -60,18 +65,20 @@ public final class NameReader {
     if (!text.contains(" ") && text.matches("[\\p{L}-]+(\\.[\\p{Ll}-]{2,})+")) {
       text = text.replace('.', ' ');
     }
-    boolean shouted = text.contains(" ") && text.equals(text.toUpperCase(java.util.Locale.ROOT));
+    boolean shouted = text.contains(" ") && text.equals(text.toUpperCase(Locale.ROOT));
     if (shouted) {
-      text = text.toLowerCase(java.util.Locale.ROOT);
+      text = text.toLowerCase(Locale.ROOT);
+    }
+    Matcher loud = LOUD_EPITHET.matcher(text);
+    if (loud.find()) {
+      text = loud.group(1) + loud.group(2).toLowerCase(Locale.ROOT) + text.substring(loud.end());
     }
     return withCapital(text);
   }
 
   private static String withCapital(String text) {
-    Matcher start = Pattern.compile("^((?:[×x] )?)(\\p{Ll})").matcher(text);
-    return start.find()
-        ? start.group(1) + start.group(2).toUpperCase(java.util.Locale.ROOT) + text.substring(start.end())
-        : text;
+    Matcher start = SMALL_START.matcher(text);
+    return start.find() ? start.group(1) + start.group(2).toUpperCase(Locale.ROOT) + text.substring(start.end()) : text;
   }
 
   /** Walks over the words of a name once its cultivar and Group are taken out. */
@@ -92,10 +99,10 @@ public final class NameReader {
       this.group = group;
     }
 
-    java.util.Optional<ScientificName> name() {
+    Optional<ScientificName> name() {
       List<String> parents = parents();
       if (!parents.isEmpty()) {
-        return java.util.Optional.of(new ScientificName(
+        return Optional.of(new ScientificName(
             false, "", "", true, List.of(), cultivar, group, parents, "", Reserve.NONE));
       }
       boolean intergeneric = NameWords.isHybridSign(word(0)) && word(1).matches("\\p{Lu}.*");
@@ -106,13 +113,13 @@ public final class NameReader {
         genus = genus.substring(1);
       }
       if (!GENUS.matcher(genus).matches() && !genus.matches("\\p{Lu}\\.")) {
-        return java.util.Optional.empty();
+        return Optional.empty();
       }
       readSpecies();
       while (at < words.size()) {
         readNext();
       }
-      return java.util.Optional.of(new ScientificName(intergeneric, genus, epithet, hybrid, lower, cultivar, group,
+      return Optional.of(new ScientificName(intergeneric, genus, epithet, hybrid, lower, cultivar, group,
           List.of(), authors.toString().strip(), reserve));
     }
 
