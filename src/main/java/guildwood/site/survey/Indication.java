@@ -91,15 +91,17 @@ final class Indication {
     }
     Range interval = all ? table.scale() : curve.shortest(0.8);
     return new AxisReading(table.axis(), table.system(), table.scale(), !all, median, interval, averages(),
-        voices(weights, generalist, median), Averages.effectiveNumber(weights), matchedCoverPercent,
+        voices(weights, generalist), Averages.effectiveNumber(weights), matchedCoverPercent,
         warnings(weights, all, median, interval), curve);
   }
 
-  private List<Voice> voices(double[] weights, boolean[] generalist, double median) {
+  /** Pulls are told without the error between plots: it hardly moves a median, and takes most of the time. */
+  private List<Voice> voices(double[] weights, boolean[] generalist) {
     double sum = sum(weights);
+    double median = sharp(weights).quantile(0.5);
     List<Voice> voices = new ArrayList<>();
     for (int k = 0; k < weights.length; k++) {
-      double pull = weights.length == 1 ? 0 : median - posterior(weights(k)).quantile(0.5);
+      double pull = weights.length == 1 ? 0 : median - sharp(weights(k)).quantile(0.5);
       String species = witnesses.get(k).species();
       voices.add(new Voice(species, weights[k] / sum, table.response(species).reach(), generalist[k], pull));
     }
@@ -121,12 +123,18 @@ final class Indication {
   }
 
   private Posterior posterior(double[] weights) {
-    double sum = sum(weights);
     double effective = Averages.effectiveNumber(weights);
     double width2 = widthSquared(weights);
-    double inflation = inflation(weights, effective, width2);
+    double plots = Math.sqrt(width2 * inflation(weights, effective, width2) * Math.max(0, 1 - 1 / effective));
+    return sharp(weights).blurred(BETWEEN_PLOTS * plots);
+  }
+
+  /** The posterior of what the plants agree on, before the error between plots is added. */
+  private Posterior sharp(double[] weights) {
+    double sum = sum(weights);
+    double effective = Averages.effectiveNumber(weights);
     double alike = list ? ALIKE_IN_LISTS : ALIKE;
-    double evidence = effective / (1 + (effective - 1) * alike) / inflation;
+    double evidence = effective / (1 + (effective - 1) * alike) / inflation(weights, effective, widthSquared(weights));
     double[] log = new double[GRID];
     double best = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < GRID; i++) {
@@ -140,8 +148,7 @@ final class Indication {
     for (int i = 0; i < GRID; i++) {
       log[i] = StrictMath.exp(log[i] - best);
     }
-    double between = BETWEEN_PLOTS * Math.sqrt(width2 * inflation * Math.max(0, 1 - 1 / effective));
-    return new Posterior(table.scale(), log).blurred(between);
+    return new Posterior(table.scale(), log);
   }
 
   /** By how much the centres scatter more widely than the widths allow, as a ratio of variances. */

@@ -23,6 +23,9 @@ public final class NameIndex {
   private final Map<String, String> byName = new LinkedHashMap<>();
   private final Map<String, Set<String>> byStem = new LinkedHashMap<>();
   private final Map<String, String> synonyms = new LinkedHashMap<>();
+  private final Map<String, Spelt> spellings = new LinkedHashMap<>();
+
+  private record Spelt(String name, int letters) {}
 
   public static NameIndex of(Collection<String> names) {
     NameIndex index = new NameIndex();
@@ -32,9 +35,12 @@ public final class NameIndex {
 
   /** Adds a name as it stands in the list; it need not be a scientific name (codes and labels match as text). */
   public void add(String name) {
-    byText.putIfAbsent(Spelling.folded(name), name);
+    String text = Spelling.folded(name);
+    byText.putIfAbsent(text, name);
+    spellings.putIfAbsent(text, new Spelt(name, Spelling.letters(text)));
     NameReader.read(name).value().ifPresent(read -> {
       byName.putIfAbsent(key(read), name);
+      spellings.putIfAbsent(key(read), new Spelt(name, Spelling.letters(key(read))));
       byStem.computeIfAbsent(stemKey(read), k -> new LinkedHashSet<>()).add(name);
     });
   }
@@ -110,16 +116,18 @@ public final class NameIndex {
 
   private List<String> near(String folded) {
     int most = folded.length() < 8 ? 1 : folded.length() < 16 ? 2 : 3;
+    int letters = Spelling.letters(folded);
     record Near(String name, int distance) {}
     List<Near> found = new ArrayList<>();
-    for (Map<String, String> names : List.of(byName, byText)) {
-      names.forEach((key, name) -> {
-        int distance = Spelling.distance(folded, key, most);
+    spellings.forEach((spelling, listed) -> {
+      // Every changed letter can add one to either set of letters and take one away.
+      if (Integer.bitCount(letters ^ listed.letters()) <= 2 * most) {
+        int distance = Spelling.distance(folded, spelling, most);
         if (distance <= most) {
-          found.add(new Near(name, distance));
+          found.add(new Near(listed.name(), distance));
         }
-      });
-    }
+      }
+    });
     return found.stream().sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
         .map(Near::name).distinct().limit(MOST_SUGGESTIONS).toList();
   }

@@ -24,6 +24,16 @@ public final class NameReader {
   private static final Pattern GENUS = Pattern.compile("\\p{Lu}[\\p{Ll}ëï-]+");
   private static final Pattern SIGN_BEFORE = Pattern.compile("(?<=^|\\s)[×✕✖⨯](?=\\p{L})");
 
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
+  /** R writes names of columns with dots for spaces. */
+  private static final Pattern DOTTED = Pattern.compile("[\\p{L}-]+(\\.[\\p{Ll}-]{2,})+");
+
+  private static final Pattern CAPITAL = Pattern.compile("\\p{Lu}.*");
+  private static final Pattern TIGHT_SIGN = Pattern.compile("x\\p{Lu}\\p{Ll}+");
+  private static final Pattern INITIAL = Pattern.compile("\\p{Lu}\\.");
+  private static final Pattern SOME_EPITHET = Pattern.compile("[\\p{Ll}-]{2,}");
+  private static final Pattern SIGN_HYPHEN = Pattern.compile("[x×]-[\\p{Ll}-]+");
   private static final Pattern LOUD_EPITHET = Pattern.compile("^(\\p{L}+ )(\\p{Lu}{3,})(?=\\s|$)");
   private static final Pattern SMALL_START = Pattern.compile("^((?:[×x] )?)(?!x\\p{Lu})(\\p{Ll})");
 
@@ -61,8 +71,9 @@ public final class NameReader {
 
   static String tidy(String written) {
     String text = written.replace('\u00A0', ' ').replace("\uFEFF", "").replace('_', ' ').strip();
-    text = SIGN_BEFORE.matcher(text).replaceAll("× ").replaceAll("\\s+", " ");
-    if (!text.contains(" ") && text.matches("[\\p{L}-]+(\\.[\\p{Ll}-]{2,})+")) {
+    text = SIGN_BEFORE.matcher(text).replaceAll("× ");
+    text = SPACES.matcher(text).replaceAll(" ");
+    if (!text.contains(" ") && DOTTED.matcher(text).matches()) {
       text = text.replace('.', ' ');
     }
     boolean shouted = text.contains(" ") && text.equals(text.toUpperCase(Locale.ROOT));
@@ -105,14 +116,14 @@ public final class NameReader {
         return Optional.of(new ScientificName(
             false, "", "", true, List.of(), cultivar, group, parents, "", Reserve.NONE));
       }
-      boolean intergeneric = NameWords.isHybridSign(word(0)) && word(1).matches("\\p{Lu}.*");
+      boolean intergeneric = NameWords.isHybridSign(word(0)) && CAPITAL.matcher(word(1)).matches();
       at = intergeneric ? 1 : 0;
       String genus = word(at++);
-      if (!intergeneric && genus.matches("x\\p{Lu}\\p{Ll}+")) {
+      if (!intergeneric && TIGHT_SIGN.matcher(genus).matches()) {
         intergeneric = true;
         genus = genus.substring(1);
       }
-      if (!GENUS.matcher(genus).matches() && !genus.matches("\\p{Lu}\\.")) {
+      if (!GENUS.matcher(genus).matches() && !INITIAL.matcher(genus).matches()) {
         return Optional.empty();
       }
       readSpecies();
@@ -126,8 +137,8 @@ public final class NameReader {
     /** A formula names both parents: Salix aurita L. × S. caprea L. (ICN Art. H.2). */
     private List<String> parents() {
       for (int i = 1; i < words.size() - 1; i++) {
-        boolean upperAfter = words.get(i + 1).matches("\\p{Lu}.*");
-        boolean epithetBefore = i >= 2 && words.get(1).matches("[\\p{Ll}-]{2,}");
+        boolean upperAfter = CAPITAL.matcher(words.get(i + 1)).matches();
+        boolean epithetBefore = i >= 2 && SOME_EPITHET.matcher(words.get(1)).matches();
         if (NameWords.isHybridSign(words.get(i)) && (upperAfter || epithetBefore && lower.isEmpty())) {
           if (NameWords.rank(words.get(i - 1)).isPresent()) {
             continue;
@@ -158,7 +169,7 @@ public final class NameReader {
         hybrid = sign;
         epithet = next;
         at += sign ? 2 : 1;
-        if (!hybrid && epithet.matches("[x×]-[\\p{Ll}-]+")) {
+        if (!hybrid && SIGN_HYPHEN.matcher(epithet).matches()) {
           hybrid = true;
           epithet = epithet.substring(2);
         }

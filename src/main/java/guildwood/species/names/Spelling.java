@@ -1,6 +1,7 @@
 package guildwood.species.names;
 
 import java.text.Normalizer;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -8,12 +9,15 @@ import java.util.regex.Pattern;
 final class Spelling {
   private static final Pattern MARKS = Pattern.compile("\\p{M}");
 
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+  private static final Pattern ENDING = Pattern.compile("(us|um|is|a|e|er|ris|re|ra|rum)$");
+
   private Spelling() {}
 
   /** Lower case, without accents, hybrid signs, ranks' dots and double spaces. */
   static String folded(String name) {
     String plain = MARKS.matcher(Normalizer.normalize(name, Normalizer.Form.NFD)).replaceAll("");
-    return plain.toLowerCase(Locale.ROOT).replace("×", " ").replaceAll("\\s+", " ").strip();
+    return SPACES.matcher(plain.toLowerCase(Locale.ROOT).replace("×", " ")).replaceAll(" ").strip();
   }
 
   /**
@@ -24,29 +28,54 @@ final class Spelling {
   static String stem(String epithet) {
     String text = folded(epithet).replace("-", "").replace('y', 'i').replace('j', 'i').replace("ae", "e").replace("oe", "e");
     text = text.replace("ii", "i");
-    return text.length() < 4 ? text : text.replaceFirst("(us|um|is|a|e|er|ris|re|ra|rum)$", "");
+    return text.length() < 4 ? text : ENDING.matcher(text).replaceFirst("");
   }
 
-  /** Damerau-Levenshtein distance: letters changed, missing, added or swapped; stops counting above {@code most}. */
+  /** The letters a to z that occur, one bit each. */
+  static int letters(String folded) {
+    int bits = 0;
+    for (int i = 0; i < folded.length(); i++) {
+      char letter = folded.charAt(i);
+      bits |= letter >= 'a' && letter <= 'z' ? 1 << (letter - 'a') : 0;
+    }
+    return bits;
+  }
+
+  /**
+   * Letters changed, missing, added or swapped with a neighbour (Damerau-Levenshtein, optimal string alignment); any
+   * number above {@code most} where there are more.
+   */
   static int distance(String a, String b, int most) {
     if (Math.abs(a.length() - b.length()) > most) {
       return most + 1;
     }
-    int[][] cost = new int[a.length() + 1][b.length() + 1];
-    for (int i = 0; i <= a.length(); i++) {
-      cost[i][0] = i;
-    }
+    int[] before = new int[b.length() + 1];
+    int[] last = new int[b.length() + 1];
+    int[] row = new int[b.length() + 1];
     for (int j = 0; j <= b.length(); j++) {
-      cost[0][j] = j;
+      last[j] = j;
     }
     for (int i = 1; i <= a.length(); i++) {
-      for (int j = 1; j <= b.length(); j++) {
-        boolean same = a.charAt(i - 1) == b.charAt(j - 1);
-        int best = Math.min(cost[i - 1][j - 1] + (same ? 0 : 1), Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
-        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-        cost[i][j] = swapped ? Math.min(best, cost[i - 2][j - 2] + 1) : best;
+      Arrays.fill(row, most + 1);
+      row[0] = i;
+      int least = i;
+      // Cells further from the diagonal than most can only be dearer.
+      for (int j = Math.max(1, i - most); j <= Math.min(b.length(), i + most); j++) {
+        int change = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        row[j] = Math.min(change, Math.min(last[j], row[j - 1]) + 1);
+        if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+          row[j] = Math.min(row[j], before[j - 2] + 1);
+        }
+        least = Math.min(least, row[j]);
       }
+      if (least > most) {
+        return most + 1;
+      }
+      int[] free = before;
+      before = last;
+      last = row;
+      row = free;
     }
-    return cost[a.length()][b.length()];
+    return last[b.length()];
   }
 }
