@@ -2,6 +2,9 @@ package guildwood.site.survey;
 
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
+import guildwood.site.Basis;
+import guildwood.site.Condition;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,7 +53,27 @@ public record AxisReading(
   /** The species that moves the median most; empty where none moves it. */
   public Optional<Voice> strongest() {
     return voices.stream().filter(v -> v.pull() != 0)
-        .max(java.util.Comparator.comparingDouble(v -> Math.abs(v.pull())));
+        .max(Comparator.comparingDouble(v -> Math.abs(v.pull())));
+  }
+
+  /**
+   * The interval as a condition of a bed, with basis 'indicated', one decimal outwards; empty where the plants allow no
+   * call or were read on another scale than that of the beds.
+   *
+   * @param entered how the reading is named on the page, for example the plot
+   */
+  public Optional<Condition> condition(String entered) {
+    if (!called || axis.axis().isEmpty() || !system.equals(SurveyAxis.OWN_AXES)) {
+      return Optional.empty();
+    }
+    double low = Math.max(scale.min(), Math.floor(interval80.min() * 10) / 10);
+    double high = Math.min(scale.max(), Math.ceil(interval80.max() * 10) / 10);
+    return Optional.of(new Condition(axis.axis().get(), new Range(low, high), Basis.INDICATED, entered));
+  }
+
+  /** Whether a measured or observed range lies wholly outside the interval; never where there is no call. */
+  public boolean contradicts(Range measured) {
+    return called && !interval80.overlaps(measured);
   }
 
   public boolean warnsOf(String code) {

@@ -218,6 +218,9 @@ final class Indication {
     if (table.widths().kind() != Widths.Kind.GIVEN) {
       warnings.add(Finding.of("indication.width-assumed", axis));
     }
+    if (table.axis() == SurveyAxis.LIGHT) {
+      warnings.add(Finding.of("indication.light", axis));
+    }
     if (list) {
       warnings.add(Finding.of("indication.no-cover", axis));
     }

@@ -44,6 +44,9 @@ record Widths(
   /** Weight of a known scale's own length against the values of a small table, in species. */
   private static final int SCALE_COUNTS_AS = 10;
 
+  /** Widths below this part of the spread are rounding errors of species met once. */
+  private static final double NO_WIDTH = 1e-6;
+
   /** Usual spread of a flora's values on a scale: Ellenberg's moisture values spread by about 2.2 of 11 steps. */
   private static final double OF_SCALE = 0.2;
 
@@ -70,7 +73,7 @@ record Widths(
     boolean ranks = known.isPresent() || values.stream().allMatch(Widths::isRank);
     double spread = spread(squares, n, known, ranks, mean);
     double[] given = values.stream().filter(v -> v instanceof Point p && p.width().isPresent())
-        .mapToDouble(v -> ((Point) v).width().getAsDouble()).toArray();
+        .mapToDouble(v -> ((Point) v).width().getAsDouble()).filter(w -> w > NO_WIDTH * spread).toArray();
     double[] ranges = values.stream().filter(v -> v instanceof Tolerated t && t.range().width() > 0)
         .mapToDouble(v -> ((Tolerated) v).range().width()).sorted().toArray();
     double usual = ranges.length == 0 ? 0 : ranges[ranges.length / 2];
@@ -92,7 +95,8 @@ record Widths(
   /** The response a value stands for. */
   Response response(IndicatorValue value) {
     if (value instanceof Point point) {
-      double own = point.width().orElse(pooled);
+      double stated = point.width().orElse(0);
+      double own = stated > NO_WIDTH * centreSpread ? stated : pooled;
       double tolerance = Math.sqrt((1 - TOWARDS_COMMON) * own * own + TOWARDS_COMMON * pooled * pooled);
       return new Bell(point.value(), tolerance);
     }

@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import guildwood.kernel.Range;
+import guildwood.site.Basis;
+import guildwood.site.Condition;
 import guildwood.site.exchange.IndicatorFiles;
+import guildwood.species.Axis;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -45,6 +49,19 @@ class TreesReferenceCheck {
     assertEquals(moisture.scale(), moisture.interval80());
     assertTrue(moisture.warnsOf("indication.generalists"));
     assertTrue(moisture.warnsOf("indication.few-species"));
+    assertTrue(moisture.condition("plot").isEmpty());
+    assertFalse(moisture.contradicts(new Range(1, 1)));
+  }
+
+  @Test
+  void aReadingBecomesAConditionAndContradictsAMeasurement() {
+    AxisReading fertility = read("Quercus montana", "Quercus coccinea").readings().get(SurveyAxis.FERTILITY);
+    Condition condition = fertility.condition("the ridge").orElseThrow();
+    assertEquals(Basis.INDICATED, condition.basis());
+    assertEquals(Axis.FERTILITY, condition.axis());
+    assertTrue(condition.range().contains(fertility.interval80()));
+    assertTrue(fertility.contradicts(Range.of(3)));
+    assertFalse(fertility.contradicts(Range.of(1)));
   }
 
   /** Expected, but on facts from memory or second hand, hence printed and not asserted. */
