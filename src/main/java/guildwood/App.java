@@ -4,14 +4,14 @@ import guildwood.account.Accounts;
 import guildwood.account.store.SqlAccounts;
 import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
-import guildwood.species.SpeciesRecords;
-import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.bed.Beds;
 import guildwood.bed.store.SqlBeds;
 import guildwood.bed.web.BedFormPages;
 import guildwood.bed.web.BedPages;
 import guildwood.bed.web.HomePages;
 import guildwood.bed.web.SitePages;
+import guildwood.choosing.BedChoices;
+import guildwood.choosing.web.LibraryPages;
 import guildwood.guild.Guilds;
 import guildwood.guild.store.SqlGuilds;
 import guildwood.guild.web.Compositions;
@@ -19,9 +19,20 @@ import guildwood.guild.web.Desk;
 import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WishPages;
+import guildwood.sharing.ShareLinks;
+import guildwood.sharing.store.SqlShareLinks;
+import guildwood.sharing.web.SharePages;
+import guildwood.sharing.web.SharedPage;
 import guildwood.site.Sites;
 import guildwood.site.store.SqlSites;
 import guildwood.site.web.SiteFormPages;
+import guildwood.species.SpeciesRecords;
+import guildwood.species.store.SqlSpeciesRecords;
+import guildwood.species.web.BinPages;
+import guildwood.species.web.SourcePages;
+import guildwood.species.web.SpeciesNamesPages;
+import guildwood.species.web.SpeciesPages;
+import guildwood.species.web.StatementPages;
 import guildwood.store.Database;
 import guildwood.web.Access;
 import guildwood.web.Csrf;
@@ -39,17 +50,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
   private final Settings settings;
   private final Database database;
+  private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
 
-  private App(Settings settings, Database database, Javalin server, List<String> greeting) {
+  private App(Settings settings, Database database, Compositions compositions, Javalin server, List<String> greeting) {
     this.settings = settings;
     this.database = database;
+    this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
   }
@@ -76,8 +90,12 @@ public final class App implements AutoCloseable {
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
     Guilds guilds = new SqlGuilds(database);
+    ShareLinks links = new SqlShareLinks(database);
     Desk desk = new Desk(sites, beds, species, guilds);
     Compositions compositions = new Compositions();
+    if (settings.demo()) {
+      DemoSite.fill(sites, beds, guilds, desk, clock);
+    }
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -85,22 +103,32 @@ public final class App implements AutoCloseable {
     routes.add(new Problems(pages));
     routes.add(new UnitsPages());
     routes.add(new SignInPages(pages, accounts, clock, setupToken));
+    routes.add(new LibraryPages(pages, species::library, BedChoices.of(sites, beds)));
     routes.add(new HomePages(pages, sites, beds, species::library));
-    routes.add(new SitePages(pages, sites, beds));
+    // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
+    routes.add(new SitePages(pages, sites, beds));
     routes.add(new BedPages(pages, sites, beds, species::library));
     routes.add(new BedFormPages(pages, sites, beds));
     routes.add(new WishPages(pages, desk));
     routes.add(new ProposalPages(pages, desk, compositions, clock));
     routes.add(new GuildPages(pages, desk, clock));
+    AtomicReference<String> address = new AtomicReference<>("");
+    routes.add(new SharePages(pages, desk, links, clock, address::get));
+    routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new SpeciesNamesPages(pages, species));
+    routes.add(new StatementPages(pages, species));
+    routes.add(new SpeciesPages(pages, species));
+    routes.add(new SourcePages(pages, species));
+    routes.add(new BinPages(pages, species));
 
     Javalin server = serve(settings, routes);
-    String address = address(settings, server.port());
-    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address + "/"));
+    address.set(address(settings, server.port()));
+    List<String> greeting = new ArrayList<>(List.of("Guildwood is at " + address.get() + "/"));
     if (!settings.demo() && !accounts.anyExists()) {
-      greeting.add("Choose the owner's name and password here, once: " + address + "/setup/" + setupToken);
+      greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
-    return new App(settings, database, server, greeting);
+    return new App(settings, database, compositions, server, greeting);
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
@@ -151,6 +179,7 @@ public final class App implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
+    compositions.close();
     database.close();
   }
 }

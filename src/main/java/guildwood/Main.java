@@ -1,6 +1,7 @@
 package guildwood;
 
 import guildwood.site.exchange.IndicateCommand;
+import guildwood.site.exchange.SunCommand;
 import java.nio.file.Path;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -14,7 +15,7 @@ import picocli.CommandLine.Option;
     description = "Plan plant guilds and choose species, bed by bed.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {Main.Serve.class, IndicateCommand.class})
+    subcommands = {Main.Serve.class, IndicateCommand.class, SunCommand.class, Coverage.class})
 public final class Main {
   public static void main(String[] args) {
     CommandLine line = new CommandLine(new Main());

@@ -69,7 +69,7 @@ public final class HttpVisitor {
   public Page submit(String path, String... namesAndValues) {
     Page reply = post(path, namesAndValues);
     if (reply.status() != 303) {
-      throw new AssertionError("POST " + path + " was not accepted: " + reply.status() + "\n" + reply.text());
+      throw new AssertionError("POST " + path + " was not accepted: " + reply.status() + " " + reply.messages());
     }
     return get(reply.location());
   }
@@ -131,6 +131,12 @@ public final class HttpVisitor {
     /** The message beside a form field; empty where there is none. */
     public String messageOf(String field) {
       return first("(?s)id=\"" + Pattern.quote(field) + "-error\"[^>]*>(.*?)</p>").map(Page::words).orElse("");
+    }
+
+    /** All messages beside fields and about the whole form. */
+    public List<String> messages() {
+      return Pattern.compile("(?s)<p class=\"error\"[^>]*>(.*?)</p>|<div class=\"danger\" role=\"alert\">(.*?)</div>").matcher(html)
+          .results().map(r -> words(r.group())).toList();
     }
 
     /** What stands in an input, a text area, or is chosen in a select of the page; empty where nothing does. */

@@ -32,6 +32,13 @@ public record Fit(
   public static final Set<Axis> DECISIVE = java.util.Collections.unmodifiableSet(
       EnumSet.of(Axis.LIGHT, Axis.MOISTURE, Axis.REACTION, Axis.WINTER_COLD));
 
+  /**
+   * On these a species must not be silent where the place speaks: nobody would plant, on the strength of
+   * the light alone, what may drown or freeze there.
+   */
+  public static final Set<Axis> VITAL = java.util.Collections.unmodifiableSet(
+      EnumSet.of(Axis.LIGHT, Axis.MOISTURE, Axis.WINTER_COLD));
+
   public Fit {
     axes = List.copyOf(axes);
     speciesSilent = List.copyOf(speciesSilent);
@@ -62,7 +69,8 @@ public record Fit(
       }
     }
     Optional<AxisFit> limiting = lowest(axes);
-    return new Fit(axes, speciesSilent, placeSilent, limiting, verdict(axes, limiting));
+    boolean vitalUnsaid = speciesSilent.stream().anyMatch(a -> VITAL.contains(a) && place.containsKey(a));
+    return new Fit(axes, speciesSilent, placeSilent, limiting, verdict(axes, limiting, vitalUnsaid));
   }
 
   /** Conditions as bare ranges. */
@@ -75,6 +83,11 @@ public record Fit(
   /** The lowest fit of the known axes, 0 to 1; absent where no axis is known on both sides. */
   public OptionalDouble overall() {
     return limiting.map(l -> OptionalDouble.of(l.value())).orElse(OptionalDouble.empty());
+  }
+
+  /** The axes on which the place speaks and the species is silent, in the order of {@link Axis}. */
+  public List<Axis> unsaid() {
+    return speciesSilent.stream().filter(a -> !placeSilent.contains(a)).toList();
   }
 
   public Optional<AxisFit> on(Axis axis) {
@@ -94,9 +107,9 @@ public record Fit(
     return Optional.ofNullable(lowest);
   }
 
-  private static Verdict verdict(List<AxisFit> axes, Optional<AxisFit> limiting) {
+  private static Verdict verdict(List<AxisFit> axes, Optional<AxisFit> limiting, boolean vitalUnsaid) {
     Verdict ofKnown = limiting.map(AxisFit::verdict).orElse(Verdict.NOT_KNOWN);
     boolean decided = axes.stream().anyMatch(a -> DECISIVE.contains(a.axis()));
-    return decided || ofKnown == Verdict.DOES_NOT_FIT ? ofKnown : Verdict.NOT_KNOWN;
+    return (decided && !vitalUnsaid) || ofKnown == Verdict.DOES_NOT_FIT ? ofKnown : Verdict.NOT_KNOWN;
   }
 }

@@ -24,6 +24,11 @@ public record TextureSet(Set<Integer> classes) implements Tolerance {
   }
 
   @Override
+  public TextureSet overClasses(double half) {
+    return this;
+  }
+
+  @Override
   public double mean(Range bed) {
     int first = (int) Math.round(bed.min());
     int last = (int) Math.round(bed.max());

@@ -14,6 +14,9 @@ public sealed interface Tolerance permits Trapezoid, TextureSet {
    */
   double shortfall(Range bed);
 
+  /** The same on a scale where every number stands for what lies {@code half} to either side of it. */
+  Tolerance overClasses(double half);
+
   /** The smallest range that holds everything tolerated. */
   Range tolerated();
 

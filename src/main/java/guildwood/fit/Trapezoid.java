@@ -39,6 +39,11 @@ public record Trapezoid(Range tolerated, Range preferred) implements Tolerance {
   }
 
   @Override
+  public Trapezoid overClasses(double half) {
+    return half == 0 ? this : new Trapezoid(tolerated.widened(half), preferred.widened(half));
+  }
+
+  @Override
   public double mean(Range bed) {
     if (bed.width() == 0) {
       return at(bed.min());

@@ -47,6 +47,15 @@ public sealed interface Change {
     }
   }
 
+  /** The wish made a must, so that the composer gives up something else for it. */
+  record Insist(Wish wish) implements Change {
+    @Override
+    public GuildProblem applyTo(GuildProblem problem) {
+      return problem.withWishes(
+          problem.wishes().stream().map(w -> w.asksSameAs(wish) ? w.asMust() : w).toList());
+    }
+  }
+
   /** A larger bed. */
   record Enlarge(double fromM2, double toM2) implements Change {
     @Override

@@ -9,8 +9,11 @@ import java.util.List;
 
 /** Which candidates may come into the guild at all, and how many of each. */
 final class Eligibility {
-  /** The least ground a ground cover is planted on, square decimetres; a twentieth of the bed where that is less. */
-  static final int PATCH_DM2 = 50;
+  /** The least ground a ground cover is planted on, square decimetres; a tenth of the bed where that is less. */
+  static final int PATCH_DM2 = 200;
+
+  /** Herbs and root crops go in at least so many together, where there is room. Common practice, no source. */
+  static final int GROUP = 3;
 
   private final GuildProblem problem;
   private final Rules rules;
@@ -52,14 +55,22 @@ final class Eligibility {
     return exclusions(candidate).isEmpty();
   }
 
-  /** Fewest plants, standing ones included, once any is put in. A partner may ask for more. */
+  /**
+   * Fewest plants, standing ones included, once any is put in: one of a tree, shrub or climber, a group of
+   * a herb, enough of a ground cover to cover something. A partner may ask for more.
+   */
   int fewest(Candidate candidate) {
-    if (candidate.stature().isEmpty() || candidate.stature().get().layer() != guildwood.species.Layer.GROUND_COVER) {
+    if (candidate.stature().isEmpty()) {
       return 1;
     }
     int crown = candidate.stature().get().crownDm2();
-    int patch = Math.min(PATCH_DM2, Math.max(1, problem.areaDm2() / 20));
-    int plants = (patch + crown - 1) / crown;
+    int tenth = Math.max(1, problem.areaDm2() / 10);
+    int group = Math.max(1, Math.min(GROUP, tenth / crown));
+    int plants = switch (candidate.stature().get().layer()) {
+      case TALL_TREE, SMALL_TREE, SHRUB, CLIMBER -> 1;
+      case HERB, ROOT -> group;
+      case GROUND_COVER -> Math.max(group, (Math.min(PATCH_DM2, tenth) + crown - 1) / crown);
+    };
     int toBeHad = problem.standing(candidate.speciesId()) + candidate.supply().stock();
     return rules.onlyStock() ? Math.min(plants, Math.max(1, toBeHad)) : plants;
   }

@@ -55,11 +55,13 @@ public record Gap(Wish wish, Reason reason, List<Closer> closers) {
     }
 
     /**
-     * They could come in, but what would have to leave for it is worth more.
+     * Some could come in. In a composed guild what would have to leave for them is worth more; a guild made
+     * by hand may simply have left them out.
      *
-     * @param lossMilli what the guild would lose with the best of them, thousandths of a point
+     * @param speciesId the one that would do best
+     * @param changeMilli what the score would change by with it in and at most two others out, thousandths of a point
      */
-    record Outweighed(String speciesId, int lossMilli) implements Reason {}
+    record CouldComeIn(String speciesId, int changeMilli) implements Reason {}
   }
 
   /**

@@ -3,6 +3,7 @@ package guildwood.guild;
 import guildwood.bed.Bed;
 import guildwood.kernel.Range;
 import guildwood.species.Axis;
+import guildwood.species.Layer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -76,6 +77,15 @@ public record GuildProblem(
     return (int) Math.floor(areaM2 * 100 + 1e-6);
   }
 
+  /**
+   * Ground that the crowns of a layer may cover, square decimetres: the whole bed, but for climbers,
+   * which need something to climb on, a sixth of it, or 2 square metres in small beds. Our own choice, no
+   * publication.
+   */
+  public int roomDm2(Layer layer) {
+    return layer == Layer.CLIMBER ? Math.max(areaDm2() / 6, Math.min(areaDm2(), 200)) : areaDm2();
+  }
+
   public int standing(String speciesId) {
     return standing.getOrDefault(speciesId, 0);
   }
@@ -83,6 +93,13 @@ public record GuildProblem(
   /** The guild of nothing but what stands there. */
   public Guild standingGuild() {
     return Guild.of(standing);
+  }
+
+  /** The guild of what is in whatever else comes: standing and pinned plants. */
+  public Guild baseGuild() {
+    SortedMap<String, Integer> fixed = new TreeMap<>(standing);
+    fixed.putAll(rules.pinned());
+    return new Guild(fixed);
   }
 
   public GuildProblem withRules(Rules other) {

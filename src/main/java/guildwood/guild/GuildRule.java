@@ -34,7 +34,7 @@ public enum GuildRule {
   TOO_MANY_PLANTS,
   /** Args: cost in cents, budget in cents. */
   OVER_BUDGET,
-  /** Args: layer key, crowns in m2, bed in m2. */
+  /** Args: layer key, crowns in m2, room for them in m2. */
   LAYER_FULL,
   /** Crowns above take light that sun-loving plants of the layer need. Args: layer key, needed in m2, bed in m2. */
   NO_LIGHT_LEFT,

@@ -92,9 +92,9 @@ final class RuleCheck {
   private void layers(List<Member> members, List<RuleBreach> breaches) {
     for (Layer layer : Layer.values()) {
       LayerUse use = LayerUse.of(layer, members);
-      if (use.addedCrownDm2() > 0 && use.crownDm2() > problem.areaDm2()) {
+      if (use.addedCrownDm2() > 0 && use.crownDm2() > problem.roomDm2(layer)) {
         breaches.add(RuleBreach.of(GuildRule.LAYER_FULL, use.species(), layer.key(),
-            use.crownDm2() / 100.0, problem.areaM2()));
+            use.crownDm2() / 100.0, problem.roomDm2(layer) / 100.0));
       }
       if (use.addedLightCm2() > 0 && use.lightCm2() > 100L * problem.areaDm2()) {
         breaches.add(RuleBreach.of(GuildRule.NO_LIGHT_LEFT, use.lightTakers(), layer.key(),

@@ -37,6 +37,11 @@ public record Range(double min, double max) {
     return other.min <= max && other.max >= min;
   }
 
+  /** The range with both ends moved outwards. */
+  public Range widened(double by) {
+    return by == 0 ? this : new Range(min - by, max + by);
+  }
+
   /** The smallest range that holds both. */
   public Range hull(Range other) {
     return new Range(Math.min(min, other.min), Math.max(max, other.max));

@@ -81,20 +81,31 @@ public final class ConditionReader {
     if (!entry.to().isEmpty()) {
       findings.addAll(to.findings());
     }
-    if (!from.isRefused() && !to.isRefused() && from.orThrow().min() > to.orThrow().max()) {
-      findings.add(Finding.of("range.backwards", field + "-to", entry.from(), entry.to()));
+    Optional<Range> stated = findings.isEmpty() ? joined(axis, entry, from.orThrow(), to.orThrow()) : Optional.empty();
+    if (findings.isEmpty() && stated.isEmpty()) {
+      findings.add(Finding.of("condition.backwards", field + "-to", entry.from(), entry.to()));
     }
     if (!findings.isEmpty()) {
       return Checked.refused(findings);
     }
-    Range stated = new Range(from.orThrow().min(), to.orThrow().max());
     String entered = entry.to().isEmpty() ? entry.from() : entry.from() + " to " + entry.to();
-    return Checked.of(Optional.of(new Condition(axis, widened(axis, stated, basis.orElseThrow()), basis.orElseThrow(), entered)));
+    return Checked.of(Optional.of(new Condition(axis, widened(axis, stated.orElseThrow(), basis.orElseThrow()), basis.orElseThrow(), entered)));
   }
 
   /** What to put into the two fields again for a condition that was entered before. */
   public static Entry again(Condition condition) {
     return apart(new Entry(condition.entered(), "", condition.basis().key()));
+  }
+
+  /** Two class words name their hull in whatever order; where a number is one end, the ends must run upwards. */
+  private static Optional<Range> joined(Axis axis, Entry entry, Range from, Range to) {
+    boolean twoWords = NamedClasses.range(axis, folded(entry.from())).isPresent() && NamedClasses.range(axis, folded(entry.to())).isPresent();
+    if (twoWords) {
+      return Optional.of(from.hull(to));
+    }
+    // 'Full sun to 6' touches in one point only and says nothing that can be meant.
+    boolean touches = from.min() == to.max() && (from.width() > 0 || to.width() > 0);
+    return from.min() > to.max() || touches ? Optional.empty() : Optional.of(new Range(from.min(), to.max()));
   }
 
   /** Whether a condition people stated was a single number that {@link #spread} made a range of. */
@@ -153,7 +164,9 @@ public final class ConditionReader {
     String bare = axis == Axis.REACTION ? text.replaceFirst("^ph\\s*", "") : text;
     Checked<Range> read = TraitReader.read(trait, bare, field).map(v -> ((TraitValue.Span) v).range());
     boolean several = read.value().map(r -> r.width() > 0).orElse(false);
-    return several ? Checked.refused(Finding.of("number.unreadable", field, text)) : read;
+    // pH has no unit that could be suggested instead.
+    boolean unit = axis == Axis.REACTION && read.findings().stream().anyMatch(f -> f.code().startsWith("number.unit"));
+    return several || unit ? Checked.refused(Finding.of("number.unreadable", field, text)) : read;
   }
 
   private static Range widened(Axis axis, Range stated, Basis basis) {

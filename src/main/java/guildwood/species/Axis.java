@@ -44,6 +44,14 @@ public enum Axis {
     return highest;
   }
 
+  /**
+   * Half the width of a class where the axis is counted in classes that run into each other: class 3 of
+   * moisture stands for everything from 2.5 to 3.5. 0 where the axis is measured.
+   */
+  public double halfClass() {
+    return this == MOISTURE || this == FERTILITY ? 0.5 : 0;
+  }
+
   public static Axis ofKey(String key) {
     for (Axis axis : values()) {
       if (axis.key.equals(key)) {

@@ -24,7 +24,7 @@ public enum CautionKind {
   SKIN_IRRITANT(Detail.NONE),
   THORNS(Detail.NONE),
   /** Spreads into wild places there, without a legal listing. */
-  WEEDY(Detail.PLACE),
+  WEEDY(Detail.REGION),
   OTHER(Detail.NONE);
 
   /** What follows the kind. */
@@ -32,6 +32,8 @@ public enum CautionKind {
     NONE(""),
     /** A part of the plant in plain words. */
     PART("[A-Za-z][A-Za-z -]{0,40}"),
+    /** A country or state by its ISO 3166 code, or a wider region in plain words. */
+    REGION("[A-Za-z][A-Za-z0-9 -]{0,40}"),
     /** A country or state by its ISO 3166 code. */
     PLACE("[A-Z]{2}(-[A-Z0-9]{1,3})?");
 

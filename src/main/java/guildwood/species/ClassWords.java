@@ -59,6 +59,29 @@ public final class ClassWords {
     return Optional.ofNullable(table.get(word));
   }
 
+  /** A range on a unit's scale in class words, such as 'moist to wet'; empty where the scale has no words for it. */
+  public static Optional<String> inWords(Unit unit, Range range) {
+    Optional<String> low = unit == Unit.SUN_HOURS ? Optional.of(lightFrom(range.min())) : wordAt(unit, range.min());
+    Optional<String> high = unit == Unit.SUN_HOURS ? Optional.of(lightUpTo(range.max())) : wordAt(unit, range.max());
+    if (low.isEmpty() || high.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(low.equals(high) || range.width() == 0 ? low.get() : low.get() + " to " + high.get());
+  }
+
+  private static String lightFrom(double hours) {
+    return hours >= 6 ? "full sun" : hours >= 3 ? "part shade" : "full shade";
+  }
+
+  private static String lightUpTo(double hours) {
+    return hours > 6 ? "full sun" : hours > 3 ? "part shade" : "full shade";
+  }
+
+  private static Optional<String> wordAt(Unit unit, double value) {
+    Map<String, Range> table = unit == Unit.MOISTURE_CLASS ? MOISTURE : unit == Unit.FERTILITY_CLASS ? FERTILITY : Map.of();
+    return table.entrySet().stream().filter(e -> e.getValue().min() == value).map(Map.Entry::getKey).findFirst();
+  }
+
   /** Soil texture words as numbers 1 to 3. */
   public static Optional<Range> texture(String word) {
     return Optional.ofNullable(TEXTURE.get(word));

@@ -11,12 +11,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A species or cultivar with all that is stated about it, and the readings that rule.
  *
  * <p>Where several sources speak about one topic, the statement chosen by the owner rules; without a
- * choice the first one kept does. What nobody states is not known: neither no nor zero.
+ * choice the first one kept does, or all of them together where the trait adds up. What nobody states is
+ * not known: neither no nor zero.
  *
  * @param id key made from the accepted name, for example {@code amelanchier-alnifolia}
  * @param scientificName accepted name without authors
@@ -87,6 +89,12 @@ public record Species(
     return Optional.ofNullable(first);
   }
 
+  /** Whether a statement of this species counts, be it alone or, where the trait adds up, with others. */
+  public boolean rules(Statement statement) {
+    Statement ruling = ruling(statement.trait(), statement.item()).orElseThrow();
+    return statement == ruling || (statement.trait().addsUp() && !ruling.chosen());
+  }
+
   /** The ruling statements of a trait with items, one for each item. */
   public List<Statement> rulingItems(Trait trait) {
     Map<String, Statement> ruling = new LinkedHashMap<>();
@@ -118,18 +126,9 @@ public record Species(
    * trait adds up, those of all its statements together, or of the chosen ones where some are chosen.
    */
   public List<String> words(Trait trait) {
-    if (!trait.addsUp()) {
-      return ruling(trait).map(Species::wordsOf).orElse(List.of());
-    }
-    List<Statement> said = statements.stream().filter(s -> s.trait() == trait).toList();
-    List<Statement> chosen = said.stream().filter(Statement::chosen).toList();
-    return (chosen.isEmpty() ? said : chosen).stream()
-        .flatMap(s -> wordsOf(s).stream()).distinct().sorted().toList();
-  }
-
-  private static List<String> wordsOf(Statement statement) {
-    return statement.value() instanceof TraitValue.Word one
-        ? List.of(one.word()) : ((TraitValue.Words) statement.value()).words();
+    return statements.stream().filter(s -> s.trait() == trait && rules(s))
+        .flatMap(s -> s.value() instanceof TraitValue.Word one ? Stream.of(one.word()) : ((TraitValue.Words) s.value()).words().stream())
+        .distinct().sorted().toList();
   }
 
   /** The layers it can fill; empty where not known. */

@@ -68,7 +68,8 @@ public record SpeciesNames(String scientificName, List<String> commonNames, Stri
     return slug.length() <= LONGEST_ID ? slug : slug.substring(0, LONGEST_ID).replaceAll("-$", "");
   }
 
-  static String slug(String name) {
+  /** A name as lower-case letters, digits and hyphens; empty where it has none. */
+  public static String slug(String name) {
     String plain = Normalizer.normalize(name.replace("×", " x "), Normalizer.Form.NFD).toLowerCase(Locale.ROOT);
     return plain.replaceAll("\\p{M}", "").replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
   }

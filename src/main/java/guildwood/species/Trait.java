@@ -117,8 +117,8 @@ public enum Trait {
   }
 
   /**
-   * Whether what several sources say is taken together, as with uses or cautions; for all other traits
-   * one statement rules.
+   * Whether statements of several sources complete one another instead of competing: a source that does
+   * not name a use does not deny it, and no caution takes back another.
    */
   public boolean addsUp() {
     return this == LAYER || this == USE || this == SPREAD || this == CAUTION;

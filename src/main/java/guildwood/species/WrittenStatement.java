@@ -24,6 +24,12 @@ public record WrittenStatement(
     boolean chosen,
     String note) {
 
+  /** A statement as it would be written. */
+  public static WrittenStatement of(String speciesId, Statement s) {
+    return new WrittenStatement(s.id(), speciesId, s.trait().key(), s.item(), s.entered(), s.sourceId(),
+        s.evidence().map(Evidence::key).orElse(""), s.chosen(), s.note());
+  }
+
   /** What it says, or every reason why it cannot be read; fields trait, item, value, evidence, note. */
   public Checked<Statement> read() {
     Optional<Trait> known = Trait.ofKey(trait);

@@ -37,6 +37,11 @@ public final class Form {
     return new Form(typed, messages);
   }
 
+  /** A form to be filled in, with starting values of fields that can be ticked several times. */
+  public static Form filled(Map<String, List<String>> values, Messages messages) {
+    return new Form(new LinkedHashMap<>(values), messages);
+  }
+
   /** What stands in a field, as typed; empty where nothing does. */
   public String value(String field) {
     List<String> values = typed.getOrDefault(field, List.of());

@@ -17,7 +17,7 @@ import java.util.Set;
 /** The texts of the pages, from one file a feature under {@code guildwood/messages}. */
 public final class Messages {
   private static final List<String> FILES =
-      List.of("shared", "terms", "species", "site", "indication", "choosing", "guild", "sharing");
+      List.of("shared", "terms", "species", "site", "indication", "sun", "choosing", "guild", "sharing");
 
   private final Map<String, String> texts = new HashMap<>();
 
@@ -51,7 +51,13 @@ public final class Messages {
   /** A finding in words: the text of {@code finding.<code>}, or of the code itself for what was done. */
   public String say(Finding finding) {
     String key = texts.containsKey(finding.code()) ? finding.code() : "finding." + finding.code();
-    return say(key, finding.args().toArray());
+    Object[] args = new Object[finding.args().size()];
+    for (int i = 0; i < args.length; i++) {
+      String arg = finding.args().get(i);
+      boolean counted = has(key) && texts.get(key).contains("{" + i + ",") && arg.matches("-?\\d{1,18}");
+      args[i] = counted ? (Object) Long.valueOf(arg) : arg;
+    }
+    return say(key, args);
   }
 
   private static Properties read(String resource) {

@@ -26,15 +26,18 @@ public enum Units {
 
   /** A length such as {@code 1.2 m} or {@code 4 ft}; small ones in centimetres or inches. */
   public String length(double metres) {
-    if (this == METRIC) {
-      return metres < 1 ? number(metres * 100, 0) + " cm" : number(metres, 1) + " m";
-    }
-    double feet = metres * FEET_IN_METRE;
-    return feet < 3 ? number(feet * 12, 0) + " in" : number(feet, feet < 10 ? 1 : 0) + " ft";
+    return length(Range.of(metres));
   }
 
+  /** A range of lengths, both ends in the same unit. */
   public String length(Range metres) {
-    return metres.width() == 0 ? length(metres.min()) : length(metres.min()) + " – " + length(metres.max());
+    boolean small = this == METRIC ? metres.max() < 1 : metres.max() * FEET_IN_METRE < 3;
+    String unit = this == METRIC ? (small ? " cm" : " m") : small ? " in" : " ft";
+    double scale = this == METRIC ? (small ? 100 : 1) : small ? FEET_IN_METRE * 12 : FEET_IN_METRE;
+    int decimals = small || (this == US && metres.max() * FEET_IN_METRE >= 10) ? 0 : 1;
+    String low = number(metres.min() * scale, decimals);
+    String high = number(metres.max() * scale, decimals);
+    return low.equals(high) ? low + unit : low + " – " + high + unit;
   }
 
   public String area(double squareMetres) {

@@ -60,10 +60,38 @@ class FitTest {
   @Test
   void aSpanOfColdOrSeasonIsReadAtItsCautiousEnd() {
     Species statedAsSpan = Stated.species("Prunus exemplum")
-        .with(Trait.COLDEST_WINTER, "-34..-29").with(Trait.FROST_FREE_DAYS, "120..140").make();
+        .with(Trait.COLDEST_WINTER, "-34..-29 C").with(Trait.FROST_FREE_DAYS, "120..140").make();
     Tolerances bears = Tolerances.of(statedAsSpan);
     assertEquals(-29, bears.on(Axis.WINTER_COLD).orElseThrow().tolerated().min());
     assertEquals(140, bears.on(Axis.SEASON).orElseThrow().tolerated().min());
     assertEquals(Verdict.DOES_NOT_FIT, Fit.ofRanges(bears, Map.of(Axis.SEASON, Range.of(130))).verdict());
+  }
+
+  @Test
+  void aClassStandsForTheStretchAroundIt() {
+    Species likesRichGround = Stated.species("Pyrus exemplum")
+        .with(Trait.FERTILITY, "medium..rich").with(Trait.FERTILITY_PREFERRED, "rich").make();
+    Tolerances bears = Tolerances.of(likesRichGround);
+    assertEquals(1, fertilityFit(bears, new Range(3, 3)), 1e-12);
+    // Medium ground is 1.5 to 2.5, where the response climbs from 0 to 1: half on average.
+    assertEquals(0.5, fertilityFit(bears, new Range(2, 2)), 1e-12);
+    assertEquals(0.75, fertilityFit(bears, new Range(2, 3)), 1e-12);
+    assertEquals(0, fertilityFit(bears, new Range(1, 1)), 1e-12);
+  }
+
+  @Test
+  void nobodyFitsWhoseThirstOrHardinessIsNotKnown() {
+    Species onlyLight = Stated.species("Malus exemplum").with(Trait.LIGHT, "full sun").make();
+    Tolerances bears = Tolerances.of(onlyLight);
+    assertEquals(Verdict.FITS, Fit.ofRanges(bears, Map.of(Axis.LIGHT, Range.of(8))).verdict());
+    Fit inWater = Fit.ofRanges(bears, Map.of(Axis.LIGHT, Range.of(8), Axis.MOISTURE, Range.of(5)));
+    assertEquals(Verdict.NOT_KNOWN, inWater.verdict());
+    assertEquals(List.of(Axis.MOISTURE), inWater.unsaid());
+    Fit inShade = Fit.ofRanges(bears, Map.of(Axis.LIGHT, Range.of(1), Axis.MOISTURE, Range.of(5)));
+    assertEquals(Verdict.DOES_NOT_FIT, inShade.verdict());
+  }
+
+  private static double fertilityFit(Tolerances bears, Range bed) {
+    return Fit.ofRanges(bears, Map.of(Axis.FERTILITY, bed)).on(Axis.FERTILITY).orElseThrow().value();
   }
 }

@@ -18,7 +18,8 @@ class ConditionReaderTest {
   @ParameterizedTest
   @CsvSource({
     "LIGHT, part shade, '', observed, 3, 6", "LIGHT, part shade, full sun, observed, 3, 16", "LIGHT, 4, 5.5, measured, 4, 5.5",
-    "LIGHT, 4 h, 6 hours, observed, 4, 6", "LIGHT, Part  Shade, '', observed, 3, 6", "LIGHT, 4-6, '', observed, 4, 6",
+    "LIGHT, full sun, part shade, observed, 3, 16", "REACTION, neutral, slightly acid, observed, 6.1, 7.3",
+    "MOISTURE, wet, dry, observed, 2, 4", "LIGHT, 4 h, 6 hours, observed, 4, 6", "LIGHT, Part  Shade, '', observed, 3, 6", "LIGHT, 4-6, '', observed, 4, 6",
     "LIGHT, part shade to full sun, '', published, 3, 16", "LIGHT, '4,5', 6, observed, 4.5, 6",
     "MOISTURE, moist, '', observed, 3, 3", "MOISTURE, dry, 3, observed, 2, 3", "MOISTURE, 2, 4, observed, 2, 4",
     "REACTION, 5.5, 6.5, measured, 5.5, 6.5", "REACTION, slightly acid, '', published, 6.1, 6.5",
@@ -55,14 +56,16 @@ class ConditionReaderTest {
   @CsvSource({
     "LIGHT, lots, '', observed, light-from, condition.unknown-word", "LIGHT, shade-tolerant, '', observed, light-from, condition.unknown-word",
     "LIGHT, 25, '', observed, light-from, number.out-of-scale", "LIGHT, -1, '', observed, light-from, number.out-of-scale",
-    "LIGHT, 6, 3, observed, light-to, range.backwards", "LIGHT, '', 5, observed, light-from, value.missing",
-    "LIGHT, 4, soon, observed, light-to, condition.unknown-word", "LIGHT, 4 lux, '', observed, light-from, number.unreadable",
+    "LIGHT, 6, 3, observed, light-to, condition.backwards", "LIGHT, '', 5, observed, light-from, value.missing",
+    "LIGHT, full sun, 6, observed, light-to, condition.backwards", "LIGHT, 6, part shade, observed, light-to, condition.backwards",
+    "LIGHT, 4, soon, observed, light-to, condition.unknown-word", "LIGHT, 4 4, '', observed, light-from, number.unreadable",
     "LIGHT, 3-4, 5, observed, light-from, number.unreadable", "LIGHT, 5, '', guessed, light-basis, condition.basis",
     "LIGHT, 5, '', inherited, light-basis, condition.basis", "REACTION, 15, '', measured, ph-from, number.out-of-scale",
     "REACTION, 6, 15, measured, ph-to, number.out-of-scale", "REACTION, sour, '', measured, ph-from, condition.unknown-word",
     "MOISTURE, 2.5, '', observed, moisture-from, condition.class-number", "MOISTURE, 6, '', observed, moisture-from, condition.class-number",
     "MOISTURE, 0, '', observed, moisture-from, condition.class-number", "FERTILITY, 4, '', observed, fertility-from, condition.class-number",
     "TEXTURE, gravel, '', observed, texture-from, condition.unknown-word", "REACTION, NaN, '', measured, ph-from, condition.unknown-word",
+    "REACTION, 6 x, '', measured, ph-from, number.unreadable", "LIGHT, 4 lux, '', observed, light-from, number.unit-unknown",
     "REACTION, 1e1, '', measured, ph-from, number.unreadable"})
   void refusesNonsenseBesideItsField(Axis axis, String from, String to, String basis, String field, String code) {
     List<Finding> findings = ConditionReader.read(axis, new Entry(from, to, basis), axis.key()).findings();

@@ -4,10 +4,10 @@ import guildwood.bed.Bed;
 import guildwood.bed.Bed.Standing;
 import guildwood.bed.Beds;
 import guildwood.kernel.Finding;
+import guildwood.site.PhClass;
 import guildwood.site.Site;
 import guildwood.site.Sites;
 import guildwood.species.ClassWords;
-import guildwood.site.PhClass;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.web.Access;
@@ -18,6 +18,7 @@ import guildwood.web.Routes;
 import guildwood.web.Units;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
 import java.util.List;
@@ -58,6 +59,8 @@ public final class BedPages implements Routes {
   public void addTo(RoutesConfig routes) {
     routes.get("/beds/{id}", ctx -> show(ctx, bed(ctx), Form.blank(Map.of("count", "1"), pages.messages()), List.of()), Access.OWNER);
     routes.post("/beds/{id}/standing", this::addPlants, Access.OWNER);
+    // A refused form is shown under this address; whoever loads it anew gets the bed.
+    routes.get("/beds/{id}/standing", ctx -> ctx.redirect("/beds/" + Address.id(ctx), HttpStatus.SEE_OTHER), Access.OWNER);
     routes.post("/beds/{id}/standing/remove", this::removePlants, Access.OWNER);
     routes.get("/beds/{id}/remove", this::askToRemove, Access.OWNER);
     routes.post("/beds/{id}/remove", this::remove, Access.OWNER);
@@ -96,16 +99,16 @@ public final class BedPages implements Routes {
   private void addPlants(Context ctx) {
     Bed bed = bed(ctx);
     Form form = Form.read(ctx, pages.messages());
-    // A suggestion that was clicked counts for more than what had been typed.
+    // A suggestion that was chosen counts for more than what had been typed.
     String typed = form.ticked("pick") ? form.optionalText("pick", LONGEST_NAME_TYPED) : form.text("species", LONGEST_NAME_TYPED);
     OptionalInt count = form.wholeNumber("count", 1, Standing.MOST);
     if (count.isEmpty() && form.messageOf("count").isEmpty()) {
       form.refuse(Finding.of("value.missing", "count"));
     }
-    List<Species> named = typed.isEmpty() ? List.of() : SpeciesNames.named(library.get(), typed);
-    List<Named> suggested = List.of();
+    List<Species> named = typed.isEmpty() ? List.of() : SpeciesFinder.named(library.get(), typed);
+    List<Named> suggested = form.ticked("pick") ? named.stream().map(Named::of).toList() : List.of();
     if (named.size() != 1 && !typed.isEmpty()) {
-      suggested = (named.isEmpty() ? SpeciesNames.like(library.get(), typed) : named).stream().map(Named::of).toList();
+      suggested = (named.isEmpty() ? SpeciesFinder.like(library.get(), typed) : named).stream().map(Named::of).toList();
       form.refuse(Finding.of(suggested.isEmpty() ? "species.not-in-library" : "species.which", "species", typed));
     } else if (count.isPresent() && !named.isEmpty() && bed.standingOf(named.get(0).id()) + count.getAsInt() > Standing.MOST) {
       form.refuse(Finding.of("number.out-of-scale", "count", 1, Standing.MOST));

@@ -4,8 +4,10 @@ import guildwood.bed.Bed;
 import guildwood.bed.Beds;
 import guildwood.bed.Beds.Belongings;
 import guildwood.kernel.Finding;
+import guildwood.site.PhClass;
 import guildwood.site.Site;
 import guildwood.site.Sites;
+import guildwood.species.ClassWords;
 import guildwood.web.Access;
 import guildwood.web.Address;
 import guildwood.web.Pages;
@@ -42,7 +44,7 @@ public final class SitePages implements Routes {
   }
 
   private void show(Context ctx) {
-    pages.show(ctx, "bed/site", Map.of("ground", ground(ctx)));
+    pages.show(ctx, "bed/site", Map.of("ground", ground(ctx), "lightScheme", ClassWords.LIGHT_SCHEME, "phScheme", PhClass.SCHEME));
   }
 
   private void askToRemove(Context ctx) {

@@ -12,8 +12,12 @@ import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.web.Messages;
 import guildwood.web.Units;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts what the engine says into sentences: names for ids, the visitor's units for numbers. */
 final class GuildWords {
@@ -68,15 +72,24 @@ final class GuildWords {
     };
   }
 
-  /** Something worth knowing that breaks no rule. */
-  String remark(Finding remark) {
+  /** What is worth knowing, a sentence for each matter: a plant that runs is named once with all it may swamp. */
+  List<String> remarks(List<Finding> remarks) {
+    Map<String, List<String>> swamped = new LinkedHashMap<>();
+    remarks.stream().filter(r -> r.code().equals("guild.spreader"))
+        .forEach(r -> swamped.computeIfAbsent(r.field(), id -> new ArrayList<>()).add(r.args().get(0)));
+    Stream<String> spreaders = swamped.entrySet().stream()
+        .map(e -> messages.say("finding.guild.spreader", name(e.getKey()), names(e.getValue())));
+    Stream<String> others = remarks.stream().filter(r -> !r.code().equals("guild.spreader")).map(this::remark);
+    return Stream.concat(spreaders, others).distinct().toList();
+  }
+
+  private String remark(Finding remark) {
     String about = name(remark.field());
     List<String> args = remark.args();
     return switch (remark.code()) {
       case "guild.assumed" -> messages.say("finding.guild.assumed." + args.get(0), about);
       case "guild.doubtful-conflict", "guild.standing-enemies" -> messages.say("finding." + remark.code(), about,
           name(args.get(0)), messages.say("term.conflict." + args.get(1)));
-      case "guild.spreader" -> messages.say("finding.guild.spreader", about, name(args.get(0)));
       default -> messages.say("finding." + remark.code(), about);
     };
   }
@@ -91,8 +104,9 @@ final class GuildWords {
     if (reason instanceof Gap.Reason.NoRoom noRoom) {
       return messages.say("gap.no-room", name(noRoom.speciesId()), breaches(noRoom.obstacles()));
     }
-    if (reason instanceof Gap.Reason.Outweighed outweighed) {
-      return messages.say("gap.outweighed", name(outweighed.speciesId()), points(outweighed.lossMilli()));
+    if (reason instanceof Gap.Reason.CouldComeIn could) {
+      return messages.say(could.changeMilli() >= 0 ? "gap.could-come-in" : "gap.outweighed", name(could.speciesId()),
+          points(Math.abs(could.changeMilli())));
     }
     return messages.say("gap.nobody-in-library");
   }
@@ -104,7 +118,7 @@ final class GuildWords {
   }
 
   private String breaches(List<RuleBreach> breaches) {
-    return String.join("; ", breaches.stream().limit(3).map(this::breach).toList());
+    return String.join(" ", breaches.stream().limit(3).map(this::breach).toList());
   }
 
   /** A change that would close a gap. */
@@ -117,6 +131,9 @@ final class GuildWords {
     }
     if (change instanceof Change.Enlarge enlarge) {
       return messages.say("change.enlarge", units.area(enlarge.fromM2()), units.area(enlarge.toM2()));
+    }
+    if (change instanceof Change.Insist insist) {
+      return messages.say("change.insist", wish(insist.wish()));
     }
     Change.PutIn putIn = (Change.PutIn) change;
     return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
@@ -156,12 +173,14 @@ final class GuildWords {
     return low.equals(high) ? low : low + " – " + high;
   }
 
-  /** What limits a species in a bed, for example "moisture: 1 step wetter would suit"; empty where nothing does. */
+  /** What limits a species in a bed and what nobody knows of it; empty where it suits and all is known. */
   String limit(Fit fit) {
-    Optional<String> said = fit.limiting().filter(a -> a.value() < 1)
+    Optional<String> limit = fit.limiting().filter(a -> a.value() < 1)
         .map(a -> a.shortfall() == 0 ? axis(a.axis().key())
             : messages.say("fit.limit", axis(a.axis().key()), miss(a.axis(), a.shortfall())));
-    return said.orElse("");
+    String unsaid = String.join(", ", fit.unsaid().stream().map(a -> axis(a.key())).toList());
+    Optional<String> silence = unsaid.isEmpty() ? Optional.empty() : Optional.of(messages.say("fit.unsaid", unsaid));
+    return String.join("; ", Stream.of(limit, silence).flatMap(Optional::stream).toList());
   }
 
   private String area(String squareMetres) {

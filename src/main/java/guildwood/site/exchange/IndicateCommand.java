@@ -7,6 +7,7 @@ import guildwood.site.survey.CoverScale;
 import guildwood.site.survey.IndicatorTable;
 import guildwood.site.survey.Survey;
 import guildwood.site.survey.SurveyReader;
+import guildwood.web.Messages;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -48,7 +49,7 @@ public final class IndicateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws JsonProcessingException {
-    Words words = new Words();
+    Messages words = new Messages();
     List<Finding> findings = new ArrayList<>();
     Optional<CoverScale> scale = Arrays.stream(CoverScale.values()).filter(s -> s.key().equals(coverScale)).findFirst();
     if (scale.isEmpty()) {

@@ -11,6 +11,7 @@ import guildwood.site.survey.PlotReading;
 import guildwood.site.survey.SurveyAxis;
 import guildwood.site.survey.WetlandRules.Rated;
 import guildwood.species.names.NameMatch;
+import guildwood.web.Messages;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -19,10 +20,10 @@ import java.util.OptionalDouble;
 final class ReadingJson {
   private final JsonNodeFactory json = JsonNodeFactory.instance;
   private final ObjectMapper mapper = new ObjectMapper();
-  private final Words words;
+  private final Messages words;
   private final List<SurveyAxis> axes;
 
-  ReadingJson(Words words, List<IndicatorTable> tables) {
+  ReadingJson(Messages words, List<IndicatorTable> tables) {
     this.words = words;
     this.axes = tables.stream().map(IndicatorTable::axis).distinct().sorted().toList();
   }

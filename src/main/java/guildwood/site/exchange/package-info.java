@@ -1,2 +1,2 @@
-/** Surveys and indicator values as files: CSV in, JSON out. */
+/** Files about sites, in and out: scenes for the sun model; surveys and indicator values for the reading of plants. */
 package guildwood.site.exchange;

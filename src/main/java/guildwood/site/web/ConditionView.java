@@ -31,8 +31,7 @@ public record ConditionView(
 
   /** The site's condition, as it holds in a bed that says nothing of its own. */
   public static ConditionView inherited(Condition ofSite, Units units, Messages messages) {
-    String basis = messages.say("site.basis.inherited", messages.say("site.basis." + ofSite.basis().key()));
-    return of(ofSite.inherited(), basis, ofSite, units, messages);
+    return of(ofSite.inherited(), messages.say("site.basis." + ofSite.basis().key()), ofSite, units, messages);
   }
 
   /** The length of the season, worked out from the site's frost dates. */

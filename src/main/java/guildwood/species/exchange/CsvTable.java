@@ -16,7 +16,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** One CSV file of fixed columns (RFC 4180, UTF-8, header row), read strictly. */
-final class CsvTable {
+public final class CsvTable {
   private static final CSVFormat RFC_4180 = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).get();
 
   private CsvTable() {}
@@ -26,7 +26,7 @@ final class CsvTable {
    *
    * @param file name of the file in the findings
    */
-  static List<Row> read(String file, Supplier<InputStream> open, List<String> columns, List<Finding> findings) {
+  public static List<Row> read(String file, Supplier<InputStream> open, List<String> columns, List<Finding> findings) {
     List<Row> rows = new ArrayList<>();
     try (InputStream in = open.get()) {
       if (in == null) {
@@ -73,8 +73,8 @@ final class CsvTable {
    *
    * @param number as a spreadsheet counts: the header is row 1
    */
-  record Row(String file, long number, List<String> columns, List<String> cells) {
-    String cell(String column) {
+  public record Row(String file, long number, List<String> columns, List<String> cells) {
+    public String cell(String column) {
       return cells.get(columns.indexOf(column));
     }
 

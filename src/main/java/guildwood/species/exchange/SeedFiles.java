@@ -137,11 +137,14 @@ public final class SeedFiles {
     });
   }
 
-  /** Several values about one topic: exactly one of them must rule where they differ, at most one elsewhere. */
+  /**
+   * Several values about one topic: exactly one of them must rule where they compete, at most one elsewhere.
+   */
   private void disagreement(Topic topic) {
     long rulers = topic.statements.stream().filter(Statement::chosen).count();
-    boolean differ = topic.statements.stream().map(Statement::value).distinct().count() > 1;
-    if (rulers > 1 || (differ && rulers == 0)) {
+    boolean compete = !topic.statements.get(0).trait().addsUp()
+        && topic.statements.stream().map(Statement::value).distinct().count() > 1;
+    if (rulers > 1 || (compete && rulers == 0)) {
       findings.add(topic.rows.get(topic.rows.size() - 1).finding("seed.rulers", "rules", topic.rows.size(), rulers));
     }
   }

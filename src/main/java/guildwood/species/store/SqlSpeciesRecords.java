@@ -3,7 +3,6 @@ package guildwood.species.store;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Source;
-import guildwood.species.Evidence;
 import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
 import guildwood.species.Species;
@@ -107,13 +106,8 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
     }
     return Checked.of(changeAnd(changes -> {
       newSource.ifPresent(changes::addSource);
-      return work.apply(changes, written(speciesId, statement));
+      return work.apply(changes, WrittenStatement.of(speciesId, statement));
     }));
-  }
-
-  private static WrittenStatement written(String speciesId, Statement s) {
-    return new WrittenStatement(s.id(), speciesId, s.trait().key(), s.item(), s.entered(), s.sourceId(),
-        s.evidence().map(Evidence::key).orElse(""), s.chosen(), s.note());
   }
 
   @Override

@@ -1,0 +1,125 @@
+package guildwood;
+
+import guildwood.bed.Bed;
+import guildwood.bed.Beds;
+import guildwood.guild.Composer;
+import guildwood.guild.Effort;
+import guildwood.guild.Guilds;
+import guildwood.guild.Progress;
+import guildwood.guild.Rules;
+import guildwood.guild.Wish;
+import guildwood.guild.WishKind;
+import guildwood.guild.web.Desk;
+import guildwood.kernel.Finding;
+import guildwood.site.Basis;
+import guildwood.site.ClimateReader;
+import guildwood.site.Condition;
+import guildwood.site.ConditionReader;
+import guildwood.site.Site;
+import guildwood.site.Sites;
+import guildwood.species.Axis;
+import guildwood.species.exchange.CsvTable;
+import guildwood.species.exchange.CsvTable.Row;
+import java.time.Clock;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The invented site of the demonstration, from {@code seed-data/demo}; its first guild is composed at the start. */
+final class DemoSite {
+  /** The bed whose guild is there from the start. */
+  private static final String PLANNED_BED = "Orchard row";
+
+  private final Sites sites;
+  private final Beds beds;
+  private final Guilds guilds;
+  private final Map<String, Long> bedIds = new HashMap<>();
+
+  private DemoSite(Sites sites, Beds beds, Guilds guilds) {
+    this.sites = sites;
+    this.beds = beds;
+    this.guilds = guilds;
+  }
+
+  static void fill(Sites sites, Beds beds, Guilds guilds, Desk desk, Clock clock) {
+    DemoSite demo = new DemoSite(sites, beds, guilds);
+    demo.addSites();
+    demo.addWishes();
+    demo.planOneBed(desk, clock);
+  }
+
+  private void addSites() {
+    List<Row> conditions = rows("site-conditions", "site", "axis", "value", "basis");
+    for (Row row : rows("sites", "name", "place", "latitude_degrees", "last_spring_frost", "first_autumn_frost", "note")) {
+      Site site = new Site(0, row.cell("name"), row.cell("place"),
+          OptionalDouble.of(Double.parseDouble(row.cell("latitude_degrees"))),
+          Optional.of(MonthDay.parse("--" + row.cell("last_spring_frost"))),
+          Optional.of(MonthDay.parse("--" + row.cell("first_autumn_frost"))),
+          conditions(conditions, "site", row.cell("name")), row.cell("note"));
+      addBeds(site.name(), sites.add(site));
+    }
+  }
+
+  private void addBeds(String siteName, long siteId) {
+    List<Row> conditions = rows("bed-conditions", "bed", "axis", "value", "basis");
+    List<Row> standing = rows("standing", "bed", "species", "plants");
+    for (Row row : rows("beds", "site", "name", "area_m2", "note")) {
+      if (!row.cell("site").equals(siteName)) {
+        continue;
+      }
+      String name = row.cell("name");
+      List<Bed.Standing> there = standing.stream().filter(s -> s.cell("bed").equals(name))
+          .map(s -> new Bed.Standing(s.cell("species"), Integer.parseInt(s.cell("plants")))).toList();
+      bedIds.put(name, beds.add(new Bed(0, siteId, name, Double.parseDouble(row.cell("area_m2")),
+          conditions(conditions, "bed", name), there, row.cell("note"))).orElseThrow());
+    }
+  }
+
+  private static Map<Axis, Condition> conditions(List<Row> rows, String column, String name) {
+    Map<Axis, Condition> conditions = new EnumMap<>(Axis.class);
+    for (Row row : rows) {
+      if (row.cell(column).equals(name)) {
+        Axis axis = Axis.ofKey(row.cell("axis"));
+        Optional<Condition> read = axis == Axis.WINTER_COLD
+            ? ClimateReader.winter(row.cell("value"), Basis.PUBLISHED, column).orThrow()
+            : ConditionReader.read(axis, new ConditionReader.Entry(row.cell("value"), "", row.cell("basis")), column).orThrow();
+        conditions.put(axis, read.orElseThrow());
+      }
+    }
+    return conditions;
+  }
+
+  private void addWishes() {
+    Map<String, List<Wish>> wishes = new HashMap<>();
+    for (Row row : rows("wishes", "bed", "kind", "item", "must", "weight")) {
+      Wish wish = new Wish(WishKind.ofKey(row.cell("kind")), row.cell("item"), row.cell("must").equals("must"),
+          Integer.parseInt(row.cell("weight")));
+      wishes.computeIfAbsent(row.cell("bed"), bed -> new ArrayList<>()).add(wish);
+    }
+    wishes.forEach((bed, list) -> {
+      long id = bedIds.get(bed);
+      guilds.keep(id, list, Rules.forArea(beds.find(id).orElseThrow().areaM2()));
+    });
+  }
+
+  private void planOneBed(Desk desk, Clock clock) {
+    long id = bedIds.get(PLANNED_BED);
+    var found = new Composer(Effort.QUICK).compose(desk.problem(desk.plan(id)), 1, 1, Progress.UNWATCHED);
+    guilds.save(id, "Round the old apple", found.best().guild(), clock.instant());
+  }
+
+  private static List<Row> rows(String file, String... columns) {
+    List<Finding> findings = new ArrayList<>();
+    String path = "seed-data/demo/" + file + ".csv";
+    List<Row> rows = CsvTable.read(path, () -> DemoSite.class.getResourceAsStream("/" + path), List.of(columns), findings);
+    if (!findings.isEmpty()) {
+      throw new IllegalStateException("the demonstration's data cannot be read: " + findings);
+    }
+    return rows;
+  }
+}

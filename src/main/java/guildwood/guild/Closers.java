@@ -1,0 +1,204 @@
+package guildwood.guild;
+
+import guildwood.fit.AxisFit;
+import guildwood.fit.Verdict;
+import guildwood.species.CautionKind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Finds the single smallest changes that close a gap, and solves the bed again with each. */
+final class Closers {
+  private static final int MOST_TRIED = 8;
+  /** What a change must bring beyond changing nothing to be worth a line: a tenth of a point. */
+  private static final int WORTH_MILLI = 100;
+
+  private static final double[] LARGER = {1.1, 1.25, 1.5, 2};
+
+  private final GuildProblem problem;
+  private final long seed;
+  private final Guild guild;
+  private final ScoreBreakdown now;
+  private final Wish wish;
+  private final Eligibility eligibility;
+
+  Closers(GuildProblem problem, long seed, Guild guild, ScoreBreakdown now, Wish wish) {
+    this.problem = problem;
+    this.seed = seed;
+    this.guild = guild;
+    this.now = now;
+    this.wish = wish;
+    this.eligibility = new Eligibility(problem);
+  }
+
+  /** The changes that close the gap, the one that brings most points first. */
+  List<Closer> closing(Gap.Reason reason) {
+    if (reason instanceof Gap.Reason.NobodyInLibrary) {
+      return List.of();
+    }
+    List<Closer> closers = new ArrayList<>();
+    Map<Object, Change> changes = new LinkedHashMap<>();
+    if (reason instanceof Gap.Reason.CouldComeIn open) {
+      solved(new Change.Insist(wish)).ifPresent(closers::add);
+      putIn(open.speciesId()).ifPresent(closers::add);
+    }
+    if (closers.size() == 2 && closers.get(0).guild().equals(closers.get(1).guild())) {
+      closers.remove(0);
+    }
+    // Whatever else is changed must bring clearly more than insisting on the wish with nothing changed.
+    int least = closers.stream().mapToInt(c -> c.totalMilli() + WORTH_MILLI).max().orElse(Integer.MIN_VALUE);
+    shutOutByOneThing(changes);
+    if (reason instanceof Gap.Reason.CouldComeIn || reason instanceof Gap.Reason.NoRoom) {
+      limits(changes);
+    }
+    changes.values().stream().limit(MOST_TRIED)
+        .forEach(change -> solved(change).filter(c -> c.totalMilli() >= least).ifPresent(closers::add));
+    enlarged(reason).ifPresent(closers::add);
+    closers.sort(Comparator.comparingInt(Closer::gainMilli).reversed());
+    return closers;
+  }
+
+  /** The best of the species that could come in, and who leaves for it: a swap and no more. */
+  private Optional<Closer> putIn(String speciesId) {
+    Optional<Guild> with = new Swap(problem, guild).with(speciesId);
+    return with.map(g -> {
+      ScoreBreakdown score = new Evaluator(problem).score(g);
+      return new Closer(new Change.PutIn(speciesId, g.count(speciesId)), g, score.totalMilli(),
+          score.totalMilli() - now.totalMilli());
+    });
+  }
+
+  /** Rules and conditions that alone keep out a species that would meet the wish. */
+  private void shutOutByOneThing(Map<Object, Change> changes) {
+    List<Candidate> providers = problem.candidates().stream()
+        .filter(c -> c.provides(wish) && !guild.has(c.speciesId()))
+        .sorted(Comparator.comparingInt((Candidate c) -> -c.units(wish)).thenComparingInt(c -> -c.fitPermille()))
+        .toList();
+    List<Change.MoveCondition> moves = new ArrayList<>();
+    for (Candidate candidate : providers) {
+      List<RuleBreach> reasons = eligibility.exclusions(candidate);
+      if (reasons.size() == 1) {
+        eased(reasons.get(0)).ifPresent(c -> changes.putIfAbsent(c.rule() + c.detail(), c));
+        move(candidate).ifPresent(moves::add);
+      }
+    }
+    // Of several moves on one axis in one direction, the two shortest are worth showing.
+    moves.sort(Comparator.comparingDouble(m -> Math.abs(m.by())));
+    for (Change.MoveCondition move : moves) {
+      String way = move.axis() + (move.by() > 0 ? " up" : " down");
+      Object first = changes.putIfAbsent(way, move);
+      if (first != null && !first.equals(move)) {
+        changes.putIfAbsent(way + " further", move);
+      }
+    }
+  }
+
+  /** Moving the one condition the species misses; empty where nobody can change it. */
+  private Optional<Change.MoveCondition> move(Candidate candidate) {
+    double threshold = problem.rules().allowBorderline() ? Verdict.BORDERLINE_FROM : Verdict.FITS_FROM;
+    Optional<AxisFit> missed = candidate.fit().limiting().filter(l -> l.value() < threshold);
+    return missed.flatMap(axis -> ConditionMove.to(axis.axis(), axis.bed(), axis.tolerance(), threshold)
+        .map(to -> new Change.MoveCondition(axis.axis(), axis.bed(), to)));
+  }
+
+  /** The rule that keeps a species out, eased. Legal lists are not the owner's to lift. */
+  private Optional<Change.EaseRule> eased(RuleBreach breach) {
+    Rules rules = problem.rules();
+    String id = breach.species().get(0);
+    return switch (breach.rule()) {
+      case BORDERLINE -> Optional.of(new Change.EaseRule(breach.rule(), "", rules.withBorderline(true)));
+      case FIT_NOT_KNOWN -> Optional.of(new Change.EaseRule(breach.rule(), "", rules.withNotKnown(true)));
+      case NOT_IN_STOCK -> Optional.of(new Change.EaseRule(breach.rule(), "", rules.withOnlyStock(false)));
+      case NOT_NATIVE -> Optional.of(new Change.EaseRule(breach.rule(), breach.args().get(0),
+          rules.withNativeTo(Optional.empty())));
+      case BANNED -> {
+        Set<String> banned = new TreeSet<>(rules.banned());
+        banned.remove(id);
+        yield Optional.of(new Change.EaseRule(breach.rule(), id, rules.withBanned(banned)));
+      }
+      case CAUTION -> uncautioned(breach.args().get(0));
+      default -> Optional.empty();
+    };
+  }
+
+  private Optional<Change.EaseRule> uncautioned(String key) {
+    CautionKind kind = CautionKind.of(key).orElseThrow();
+    if (kind == CautionKind.LISTED || kind == CautionKind.PERMIT) {
+      return Optional.empty();
+    }
+    Set<CautionKind> kinds = EnumSet.copyOf(problem.rules().excludedCautions());
+    kinds.remove(kind);
+    return Optional.of(new Change.EaseRule(GuildRule.CAUTION, key, problem.rules().withExcludedCautions(kinds)));
+  }
+
+  /** The limits of the whole guild, each eased by what one more species needs. */
+  private void limits(Map<Object, Change> changes) {
+    Rules rules = problem.rules();
+    if (rules.maxSpecies() < Rules.MOST_SPECIES) {
+      ease(changes, GuildRule.TOO_MANY_SPECIES, rules.maxSpecies() + 1, rules.withMaxSpecies(rules.maxSpecies() + 1));
+    }
+    int plants = Math.min(Rules.MOST_PLANTS, rules.maxPlants() + Math.max(2, rules.maxPlants() / 10));
+    ease(changes, GuildRule.TOO_MANY_PLANTS, plants, rules.withMaxPlants(plants));
+    if (rules.budgetCents().isPresent()) {
+      int cents = (int) Math.min(Rules.MOST_CENTS, moreMoney(rules.budgetCents().getAsInt()));
+      ease(changes, GuildRule.OVER_BUDGET, cents, rules.withBudgetCents(OptionalInt.of(cents)));
+    }
+    if (rules.maxSpeciesPerGenus() < Rules.MOST_SPECIES) {
+      int species = rules.maxSpeciesPerGenus() + 1;
+      ease(changes, GuildRule.GENUS_LIMIT, species, rules.withMaxSpeciesPerGenus(species));
+    }
+  }
+
+  /** A quarter more, or what the cheapest provider costs on top, in whole units of money. */
+  private long moreMoney(int budget) {
+    long cheapest = problem.candidates().stream().filter(c -> c.provides(wish) && eligibility.isEligible(c))
+        .mapToLong(c -> new Member(c, Math.max(eligibility.fewest(c), problem.standing(c.speciesId()) + 1),
+            problem.standing(c.speciesId())).costCents(problem.rules()))
+        .min().orElse(0);
+    return (Math.max(budget / 4 * 5L, budget + cheapest) + 99) / 100 * 100;
+  }
+
+  private static void ease(Map<Object, Change> changes, GuildRule rule, int to, Rules rules) {
+    changes.put(rule, new Change.EaseRule(rule, Integer.toString(to), rules));
+  }
+
+  /** The smallest larger bed that has room; only where room is what is short. */
+  private Optional<Closer> enlarged(Gap.Reason reason) {
+    boolean tooLarge = reason instanceof Gap.Reason.ExcludedByRules excluded
+        && excluded.rules().stream().anyMatch(b -> b.rule() == GuildRule.LARGER_THAN_BED);
+    if (!(reason instanceof Gap.Reason.NoRoom) && !tooLarge) {
+      return Optional.empty();
+    }
+    for (double times : LARGER) {
+      double area = Math.round(problem.areaM2() * times * 10) / 10.0;
+      Optional<Closer> closer = area > guildwood.bed.Bed.LARGEST_AREA_M2 ? Optional.empty()
+          : solved(new Change.Enlarge(problem.areaM2(), area));
+      if (closer.isPresent()) {
+        return closer;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The best guild after the change that meets the wish and no fewer musts; empty where there is none. */
+  private Optional<Closer> solved(Change change) {
+    GuildProblem changed = change.applyTo(problem);
+    GuildProblem insisting = changed.withWishes(changed.wishes().stream()
+        .map(w -> w.asksSameAs(wish) ? w.asMust() : w).toList());
+    Guild best = new Composer(Effort.QUICK).draft(insisting, seed, 1, Progress.UNWATCHED).proposals().get(0).guild();
+    Evaluator evaluator = new Evaluator(changed);
+    ScoreBreakdown score = evaluator.score(best);
+    boolean meets = score.unmetWishes().stream().noneMatch(w -> w.asksSameAs(wish));
+    boolean keepsMusts = score.unmetMusts().size() <= now.unmetMusts().size();
+    return meets && keepsMusts
+        ? Optional.of(new Closer(change, best, score.totalMilli(), score.totalMilli() - now.totalMilli()))
+        : Optional.empty();
+  }
+}

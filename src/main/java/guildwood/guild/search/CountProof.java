@@ -1,0 +1,247 @@
+package guildwood.guild.search;
+
+import java.util.Arrays;
+
+/**
+ * The best counts of a fixed set of items, exactly: branch and bound over the counts with a linear program
+ * at every branch, whose prices are evaluated once more by themselves, so that its rounding errors can make
+ * the bound loose but never wrong.
+ */
+final class CountProof {
+  private static final int MOST_NODES = 3_000;
+
+  private final Selection s;
+  private int[] set;
+  private int size;
+  private long fixed;
+  private long[] room;
+  private long budget;
+  private long bestValue;
+  private int[] bestCounts;
+  private int nodes;
+
+  /** False where the last call gave up before it was certain. */
+  boolean certain;
+
+  /** No counts of the last set are worth more than this; only of use where it was not certain. */
+  double most;
+
+  CountProof(Selection selection) {
+    s = selection;
+  }
+
+  /**
+   * The best counts that are worth more than {@code goal} in all, aims included.
+   *
+   * @return null where there are none (if {@link #certain})
+   */
+  Choice better(int[] items, int[] fewest, long goal) {
+    set = items;
+    size = items.length;
+    certain = true;
+    nodes = 0;
+    fixed = s.base + aims();
+    bestValue = goal - fixed;
+    bestCounts = null;
+    most = Double.NEGATIVE_INFINITY;
+    int[] high = new int[size];
+    for (int p = 0; p < size; p++) {
+      high[p] = s.most[set[p]];
+    }
+    search(fewest, high);
+    most = Math.max(most, fixed + bestValue);
+    if (bestCounts == null) {
+      return null;
+    }
+    int[] counts = new int[s.items];
+    for (int p = 0; p < size; p++) {
+      counts[set[p]] = bestCounts[p];
+    }
+    return new Choice(counts, fixed + bestValue);
+  }
+
+  private long aims() {
+    int[] units = new int[s.earned.length];
+    long bonus = 0;
+    for (int i : set) {
+      bonus += s.bonus[i];
+      for (int k = 0; k < s.aimAt[i].length; k++) {
+        units[s.aimAt[i][k]] += s.aimUnits[i][k];
+      }
+    }
+    return bonus + s.aimsValue(units);
+  }
+
+  private void search(int[] low, int[] highest) {
+    if (!reserve(low)) {
+      return;
+    }
+    int[] high = highest.clone();
+    for (int p = 0; p < size; p++) {
+      high[p] = (int) Math.min(high[p], low[p] + goes(p, low[p]));
+      if (high[p] < low[p]) {
+        return;
+      }
+    }
+    LinearProgram program = program(low, high);
+    program.solve();
+    double roof = roof(low, high, program.price);
+    if (StrictMath.floor(roof + Bound.SLACK) <= bestValue) {
+      return;
+    }
+    if (++nodes > MOST_NODES) {
+      certain = false;
+      most = Math.max(most, fixed + roof);
+      return;
+    }
+    int split = -1;
+    double half = 1e-6;
+    int[] counts = new int[size];
+    for (int p = 0; p < size; p++) {
+      double count = low[p] + program.value[p] + program.value[size + p];
+      counts[p] = (int) StrictMath.floor(count + 1e-6);
+      double off = Math.abs(count - StrictMath.rint(count));
+      if (off > half) {
+        half = off;
+        split = p;
+      }
+    }
+    keep(counts.clone(), high);
+    if (split < 0) {
+      // Whole already, yet not certain to reach the roof: rounding in the program. Split what is widest.
+      split = StrictMath.floor(roof + Bound.SLACK) <= bestValue ? -1 : widest(low, high);
+    }
+    if (split >= 0) {
+      int at = Math.max(low[split], Math.min(high[split] - 1, counts[split]));
+      int[] raised = low.clone();
+      raised[split] = at + 1;
+      int[] lowered = high.clone();
+      lowered[split] = at;
+      search(raised, high);
+      search(low, lowered);
+    }
+  }
+
+  private static int widest(int[] low, int[] high) {
+    int widest = -1;
+    for (int p = 0; p < low.length; p++) {
+      if (high[p] > low[p] && (widest < 0 || high[p] - low[p] > high[widest] - low[widest])) {
+        widest = p;
+      }
+    }
+    return widest;
+  }
+
+  /** Takes the least counts out of the caps; false where they do not fit. */
+  private boolean reserve(int[] low) {
+    room = s.caps.clone();
+    budget = s.budget;
+    boolean fits = true;
+    for (int p = 0; p < size; p++) {
+      int i = set[p];
+      for (int k = 0; k < s.useAt[i].length; k++) {
+        room[s.useAt[i][k]] -= s.use[i][k] * low[p];
+        fits &= room[s.useAt[i][k]] >= 0;
+      }
+      budget -= cost(p, low[p]);
+    }
+    return fits && budget >= 0;
+  }
+
+  private long cost(int p, int count) {
+    return (long) s.price[set[p]] * Math.max(0, count - s.free[set[p]]);
+  }
+
+  /** How many more of an item fit into what is left. */
+  private long goes(int p, int count) {
+    int i = set[p];
+    long more = Integer.MAX_VALUE;
+    for (int k = 0; k < s.useAt[i].length; k++) {
+      more = Math.min(more, room[s.useAt[i][k]] / s.use[i][k]);
+    }
+    if (s.price[i] > 0) {
+      more = Math.min(more, Math.max(0, s.free[i] - count) + budget / s.price[i]);
+    }
+    return more;
+  }
+
+  /** Variables: of every item those more that are free, then those more that are paid. */
+  private LinearProgram program(int[] low, int[] high) {
+    double[] gain = new double[2 * size];
+    double[] upper = new double[2 * size];
+    double[][] uses = new double[room.length + 1][2 * size];
+    double[] caps = new double[room.length + 1];
+    for (int r = 0; r < room.length; r++) {
+      caps[r] = room[r];
+    }
+    caps[room.length] = Math.min(budget, 1e12);
+    for (int p = 0; p < size; p++) {
+      int i = set[p];
+      int free = Math.min(high[p] - low[p], Math.max(0, s.free[i] - low[p]));
+      gain[p] = s.each[i];
+      gain[size + p] = s.eachPaid[i];
+      upper[p] = free;
+      upper[size + p] = high[p] - low[p] - free;
+      for (int k = 0; k < s.useAt[i].length; k++) {
+        uses[s.useAt[i][k]][p] = s.use[i][k];
+        uses[s.useAt[i][k]][size + p] = s.use[i][k];
+      }
+      uses[room.length][size + p] = s.price[i];
+    }
+    return new LinearProgram(gain, uses, caps, upper);
+  }
+
+  /** The Lagrangian bound at these prices: valid whatever they are, as long as none is negative. */
+  private double roof(int[] low, int[] high, double[] price) {
+    double total = price[room.length] * Math.min(budget, 1e12);
+    for (int r = 0; r < room.length; r++) {
+      total += price[r] * room[r];
+    }
+    for (int p = 0; p < size; p++) {
+      int i = set[p];
+      double each = s.each[i];
+      for (int k = 0; k < s.useAt[i].length; k++) {
+        each -= price[s.useAt[i][k]] * s.use[i][k];
+      }
+      double paid = each - (s.each[i] - s.eachPaid[i]) - price[room.length] * s.price[i];
+      int free = Math.min(high[p] - low[p], Math.max(0, s.free[i] - low[p]));
+      total += s.countValue(i, low[p]) + Math.max(0, each) * free + Math.max(0, paid) * (high[p] - low[p] - free);
+    }
+    return total;
+  }
+
+  /** Takes whole counts that fit, filled up with what still goes, as the best so far where they are. */
+  private void keep(int[] counts, int[] high) {
+    long[] roomBefore = room;
+    long budgetBefore = budget;
+    if (reserve(counts)) {
+      for (int p = 0; p < size; p++) {
+        int i = set[p];
+        long more = s.each[i] <= 0 ? 0
+            : s.eachPaid[i] <= 0 ? Math.min(goes(p, counts[p]), Math.max(0, s.free[i] - counts[p]))
+            : goes(p, counts[p]);
+        int add = (int) Math.max(0, Math.min(more, high[p] - counts[p]));
+        budget -= cost(p, counts[p] + add) - cost(p, counts[p]);
+        counts[p] += add;
+        for (int k = 0; k < s.useAt[i].length; k++) {
+          room[s.useAt[i][k]] -= s.use[i][k] * add;
+        }
+      }
+      long value = 0;
+      for (int p = 0; p < size; p++) {
+        value += s.countValue(set[p], counts[p]);
+      }
+      if (value > bestValue) {
+        bestValue = value;
+        bestCounts = counts.clone();
+      }
+    }
+    room = roomBefore;
+    budget = budgetBefore;
+  }
+
+  @Override
+  public String toString() {
+    return Arrays.toString(set) + " worth " + bestValue + " after " + nodes;
+  }
+}

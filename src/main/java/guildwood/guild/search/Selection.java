@@ -1,0 +1,268 @@
+package guildwood.guild.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The problem: choose items and counts so that no cap is broken and the value is highest. The value is a
+ * base, what the aims earn (concave in the units chosen), and so much for every count; every unmet must
+ * takes {@link #MUST_MILLI} off, which is more than everything else can earn together.
+ *
+ * <p>Values are whole thousandths, so two values are equal or at least one apart.
+ */
+public final class Selection {
+  /** What an unmet must takes off. */
+  public static final long MUST_MILLI = 1_000_000;
+
+  /** More than any choice is worth. */
+  static final long NOTHING = Long.MIN_VALUE / 4;
+
+  final List<Item> source;
+  final int items;
+  final long base;
+  final int mostItems;
+  final long[] caps;
+  final long budget;
+  final int[] groupRoom;
+  /** By aim and additional units; the last entry holds for all larger ones. */
+  final int[][] earned;
+
+  final boolean[] must;
+  final int[] fewest;
+  final int[] most;
+  final int[] free;
+  final int[] each;
+  final int[] eachPaid;
+  final int[] price;
+  final int[] group;
+  /** Value of choosing an item at all, aims aside; 0 but where a theme leans towards it. */
+  final int[] bonus;
+
+  final long[] gives;
+  final long[] suffers;
+  /** The caps an item uses, and how much of each. */
+  final int[][] useAt;
+
+  final long[][] use;
+  /** The aims an item counts towards, and how much. */
+  final int[][] aimAt;
+
+  final int[][] aimUnits;
+
+  /**
+   * @param base value before anything is chosen
+   * @param mostItems how many items may be chosen
+   * @param caps by cap, not negative
+   * @param budget for the price of what is not free
+   * @param groupRoom how many of each group may be chosen
+   * @param earned what each aim earns in addition, by units; starts at 0, never falls, and its steps never grow
+   * @param must which aims must get at least one unit
+   */
+  public Selection(List<Item> source, long base, int mostItems, long[] caps, long budget, int[] groupRoom,
+      int[][] earned, boolean[] must) {
+    this.source = List.copyOf(source);
+    this.items = source.size();
+    this.base = base;
+    this.mostItems = mostItems;
+    this.caps = caps.clone();
+    this.budget = budget;
+    this.groupRoom = groupRoom.clone();
+    this.earned = earned.clone();
+    this.must = must.clone();
+    this.fewest = source.stream().mapToInt(Item::fewest).toArray();
+    this.free = source.stream().mapToInt(Item::free).toArray();
+    this.each = source.stream().mapToInt(Item::eachMilli).toArray();
+    this.eachPaid = source.stream().mapToInt(Item::eachPaidMilli).toArray();
+    this.price = source.stream().mapToInt(Item::price).toArray();
+    this.group = source.stream().mapToInt(Item::group).toArray();
+    this.bonus = new int[items];
+    this.gives = source.stream().mapToLong(Item::gives).toArray();
+    this.suffers = source.stream().mapToLong(Item::suffers).toArray();
+    this.useAt = new int[items][];
+    this.use = new long[items][];
+    this.aimAt = new int[items][];
+    this.aimUnits = new int[items][];
+    for (int i = 0; i < items; i++) {
+      sparse(i, source.get(i));
+    }
+    this.most = new int[items];
+    for (int i = 0; i < items; i++) {
+      most[i] = mostThatFits(i, source.get(i).most());
+    }
+  }
+
+  /**
+   * The same problem leaning towards a theme: a bonus for choosing an item, and so much less for each one
+   * that is had. Caps and rules stay.
+   */
+  public Selection leaning(int[] bonuses, int lessEachMilli, int[] lessEachPaidMilli) {
+    List<Item> leaning = new ArrayList<>();
+    for (int i = 0; i < items; i++) {
+      Item item = source.get(i);
+      leaning.add(item.worth(
+          item.eachMilli() - lessEachMilli, item.eachPaidMilli() - lessEachMilli - lessEachPaidMilli[i]));
+    }
+    Selection other = new Selection(leaning, base, mostItems, caps, budget, groupRoom, earned, must);
+    System.arraycopy(bonuses, 0, other.bonus, 0, items);
+    return other;
+  }
+
+  private void sparse(int i, Item item) {
+    List<Integer> rows = new ArrayList<>();
+    for (int r = 0; r < caps.length; r++) {
+      if (item.uses()[r] > 0) {
+        rows.add(r);
+      }
+    }
+    useAt[i] = rows.stream().mapToInt(r -> r).toArray();
+    use[i] = rows.stream().mapToLong(r -> item.uses()[r]).toArray();
+    List<Integer> aims = new ArrayList<>();
+    for (int w = 0; w < earned.length; w++) {
+      if (item.units()[w] > 0 && (must[w] || earned[w].length > 1)) {
+        aims.add(w);
+      }
+    }
+    aimAt[i] = aims.stream().mapToInt(w -> w).toArray();
+    aimUnits[i] = aims.stream().mapToInt(w -> item.units()[w]).toArray();
+  }
+
+  private int mostThatFits(int i, int wanted) {
+    long fits = wanted;
+    for (int k = 0; k < useAt[i].length; k++) {
+      fits = Math.min(fits, caps[useAt[i][k]] / use[i][k]);
+    }
+    if (price[i] > 0) {
+      fits = Math.min(fits, free[i] + budget / price[i]);
+    }
+    return (int) fits;
+  }
+
+  /** What an aim earns with so many additional units. */
+  int earned(int aim, int units) {
+    int[] table = earned[aim];
+    return table[Math.min(units, table.length - 1)];
+  }
+
+  /** The largest share of any cap that one of an item takes. */
+  double grain(int i) {
+    double grain = 0;
+    for (int k = 0; k < useAt[i].length; k++) {
+      grain = Math.max(grain, (double) use[i][k] / Math.max(1, caps[useAt[i][k]]));
+    }
+    return grain;
+  }
+
+  /** The fewest of every item of a set, given who else is in it; null where one lacks a partner no count makes up for. */
+  int[] fewestOf(int[] set) {
+    int[] counts = new int[items];
+    for (int i : set) {
+      counts[i] = 1;
+    }
+    int[] fewestOfSet = new int[set.length];
+    for (int p = 0; p < set.length; p++) {
+      fewestOfSet[p] = fewestBeside(set[p], counts);
+      if (fewestOfSet[p] > most[set[p]]) {
+        return null;
+      }
+    }
+    return fewestOfSet;
+  }
+
+  boolean enemies(int i, int j) {
+    return (gives[i] & suffers[j]) != 0 || (suffers[i] & gives[j]) != 0;
+  }
+
+  /** Value of one item's count, aims aside. */
+  long countValue(int i, int count) {
+    int paid = Math.max(0, count - free[i]);
+    return (long) each[i] * (count - paid) + (long) eachPaid[i] * paid;
+  }
+
+  /** The value of a choice; does not look at the caps. */
+  public long value(int[] counts) {
+    int[] units = new int[earned.length];
+    long value = base;
+    for (int i = 0; i < items; i++) {
+      if (counts[i] > 0) {
+        value += bonus[i] + countValue(i, counts[i]);
+        for (int k = 0; k < aimAt[i].length; k++) {
+          units[aimAt[i][k]] += aimUnits[i][k];
+        }
+      }
+    }
+    return value + aimsValue(units);
+  }
+
+  long aimsValue(int[] units) {
+    long value = 0;
+    for (int w = 0; w < earned.length; w++) {
+      value += earned(w, units[w]) - (must[w] && units[w] == 0 ? MUST_MILLI : 0);
+    }
+    return value;
+  }
+
+  /** Whether a choice breaks nothing. */
+  public boolean allows(int[] counts) {
+    long[] used = new long[caps.length];
+    int[] ofGroup = new int[groupRoom.length];
+    long cost = 0;
+    int chosen = 0;
+    for (int i = 0; i < items; i++) {
+      if (counts[i] == 0) {
+        continue;
+      }
+      chosen++;
+      cost += (long) price[i] * Math.max(0, counts[i] - free[i]);
+      if (group[i] >= 0) {
+        ofGroup[group[i]]++;
+      }
+      for (int k = 0; k < useAt[i].length; k++) {
+        used[useAt[i][k]] += use[i][k] * counts[i];
+      }
+      if (counts[i] < fewestBeside(i, counts) || counts[i] > most[i] || hasEnemy(i, counts)) {
+        return false;
+      }
+    }
+    return chosen <= mostItems && cost <= budget && within(used, caps) && within(ofGroup, groupRoom);
+  }
+
+  private boolean hasEnemy(int i, int[] counts) {
+    for (int j = 0; j < items; j++) {
+      if (j != i && counts[j] > 0 && enemies(i, j)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private int fewestBeside(int i, int[] counts) {
+    Item item = source.get(i);
+    if (item.needsPartner()) {
+      for (int partner : item.partners()) {
+        if (counts[partner] > 0) {
+          return item.fewest();
+        }
+      }
+      return item.fewestAlone();
+    }
+    return item.fewest();
+  }
+
+  private static boolean within(long[] used, long[] room) {
+    for (int r = 0; r < used.length; r++) {
+      if (used[r] > room[r]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean within(int[] used, int[] room) {
+    for (int g = 0; g < used.length; g++) {
+      if (used[g] > room[g]) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

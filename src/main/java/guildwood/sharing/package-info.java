@@ -1,0 +1,2 @@
+/** Read-only links that show one guild to helpers without an account. */
+package guildwood.sharing;

@@ -1,0 +1,67 @@
+package guildwood.sharing.web;
+
+import guildwood.guild.BedPlan;
+import guildwood.guild.Evaluator;
+import guildwood.guild.GuildProblem;
+import guildwood.guild.SavedGuild;
+import guildwood.guild.web.Desk;
+import guildwood.guild.web.GuildViews;
+import guildwood.sharing.ShareLink;
+import guildwood.sharing.ShareLinks;
+import guildwood.web.Access;
+import guildwood.web.Pages;
+import guildwood.web.Routes;
+import guildwood.web.Tokens;
+import guildwood.web.Units;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.GoneResponse;
+import io.javalin.http.NotFoundResponse;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Map;
+
+/** The helpers' page: one plan, read-only, without an account, for a phone in the bed and for paper. */
+public final class SharedPage implements Routes {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE.withZone(ZoneOffset.UTC);
+
+  private final Pages pages;
+  private final Desk desk;
+  private final ShareLinks links;
+  private final Clock clock;
+
+  public SharedPage(Pages pages, Desk desk, ShareLinks links, Clock clock) {
+    this.pages = pages;
+    this.desk = desk;
+    this.links = links;
+    this.clock = clock;
+  }
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get("/shared/{token}", this::show, Access.LINK_HOLDER);
+  }
+
+  private void show(Context ctx) {
+    ctx.header("X-Robots-Tag", "noindex, nofollow");
+    String token = ctx.pathParam("token");
+    ShareLink link = (token.length() == Tokens.LENGTH ? links.find(Tokens.hash(token)) : java.util.Optional.<ShareLink>empty())
+        .orElseThrow(NotFoundResponse::new);
+    if (!link.works(clock.instant())) {
+      throw new GoneResponse();
+    }
+    SavedGuild saved = desk.guilds().find(link.guildId()).orElseThrow(NotFoundResponse::new);
+    BedPlan plan = desk.plan(saved.bedId());
+    GuildProblem problem = desk.problem(plan);
+    Units units = Units.of(ctx);
+    GuildViews views = new GuildViews(pages.messages(), units, plan, problem);
+    pages.show(ctx, "sharing/shared", Map.of(
+        "name", saved.name(),
+        "bedName", plan.bed().name(),
+        "bedNote", plan.bed().note(),
+        "area", units.area(plan.bed().areaM2()),
+        "savedOn", DAY.format(saved.savedAt()),
+        "guild", views.view(new Evaluator(problem).evaluate(saved.guild()))));
+  }
+}
