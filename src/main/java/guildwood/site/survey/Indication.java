@@ -103,7 +103,7 @@ final class Indication {
     for (int k = 0; k < weights.length; k++) {
       double pull = weights.length == 1 ? 0 : median - sharp(weights(k)).quantile(0.5);
       String species = witnesses.get(k).species();
-      voices.add(new Voice(species, weights[k] / sum, table.response(species).reach(), generalist[k], pull));
+      voices.add(new Voice(species, weights[k] / sum, onScale(table.response(species).reach()), generalist[k], pull));
     }
     return voices;
   }
@@ -243,6 +243,13 @@ final class Indication {
       open += response.at(place(i)) / GRID;
     }
     return open >= LEAVES_OPEN;
+  }
+
+  /** The part of a reach that lies on the scale; its nearest end where none does. */
+  private Range onScale(Range reach) {
+    Range scale = table.scale();
+    double low = Math.min(Math.max(reach.min(), scale.min()), scale.max());
+    return new Range(low, Math.max(low, Math.min(reach.max(), scale.max())));
   }
 
   private double centre(int k) {
