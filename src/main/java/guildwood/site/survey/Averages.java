@@ -8,7 +8,7 @@ import java.util.List;
  * @param weightedMean sum(cover * value) / sum(cover) over the species that have a value (weighted averaging,
  *     as in vegan's {@code wascores})
  * @param standardError of the weighted mean: root of the weighted variance over (n' - 1), n' the number of equally
- *     covering species with the same weight of evidence (Kish); with equal covers s / sqrt(n). NaN for one species
+ *     covering species with the same weight of evidence; with equal covers s / sqrt(n). NaN for one species
  * @param unweightedMean mean over the species
  */
 public record Averages(double weightedMean, double standardError, double unweightedMean) {
@@ -26,7 +26,7 @@ public record Averages(double weightedMean, double standardError, double unweigh
     return new Averages(mean, error, plain);
   }
 
-  /** Number of equal weights that carry as much evidence: (sum w)^2 / sum w^2 (Kish 1965's design effect). */
+  /** Number of equal weights that carry as much evidence: (sum w)^2 / sum w^2. */
   static double effectiveNumber(double[] weights) {
     double sum = 0;
     double squares = 0;

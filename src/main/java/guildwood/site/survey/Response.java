@@ -16,7 +16,7 @@ public sealed interface Response {
   /** Where it can be expected: the tolerated range, or the middle 80 % of a bell. */
   Range reach();
 
-  /** Gaussian response, after ter Braak & Looman's use of optimum and tolerance. */
+  /** Gaussian response: optimum and tolerance, its standard deviation. */
   record Bell(double optimum, double tolerance) implements Response {
     @Override
     public double at(double x) {

@@ -18,7 +18,7 @@ import java.util.Optional;
  *
  * <ul>
  *   <li>Ranks given by experts (whole and half numbers) and systems known by name: 0.57 of it. ter Braak & Gremmen
- *       1987 (Vegetatio 69:79) found species to occur over 4 to 6 units of Ellenberg's moisture scale; taken as
+ *       1987 (Vegetatio 69:79) found species to occur over 4 to 6 units of Ellenberg's moisture scale (abstract); taken as
  *       four standard deviations that is 1 to 1.5, about 0.57 of the spread of its values (about 2.2).
  *   <li>Other numbers are taken for averages of measurements where the species grew. Averaging draws them
  *       together, so the species range more widely than their averages differ: 1.7 of the spread, as counted by
