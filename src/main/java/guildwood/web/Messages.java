@@ -6,7 +6,9 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.text.Format;
 import java.text.MessageFormat;
+import java.text.NumberFormat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -45,7 +47,20 @@ public final class Messages {
     if (text == null) {
       throw new IllegalArgumentException("no text for " + key);
     }
-    return new MessageFormat(text, Locale.ENGLISH).format(args);
+    MessageFormat format = new MessageFormat(text, Locale.ENGLISH);
+    return format.format(withNumbers(format, args));
+  }
+
+  /** Findings carry their values as text; where the text of a key counts, a number is needed again. */
+  private static Object[] withNumbers(MessageFormat format, Object[] args) {
+    Format[] formats = format.getFormatsByArgumentIndex();
+    Object[] given = args.clone();
+    for (int i = 0; i < Math.min(formats.length, given.length); i++) {
+      if (formats[i] instanceof NumberFormat && given[i] instanceof String text) {
+        given[i] = Double.valueOf(text);
+      }
+    }
+    return given;
   }
 
   /** A finding in words: the text of {@code finding.<code>}, or of the code itself for what was done. */
