@@ -26,11 +26,14 @@ public enum Units {
 
   /** A length such as {@code 1.2 m} or {@code 4 ft}; small ones in centimetres or inches. */
   public String length(double metres) {
+    // Rounded before the unit is chosen, so that nothing reads 100 cm or 36 in.
     if (this == METRIC) {
-      return metres < 1 ? number(metres * 100, 0) + " cm" : number(metres, 1) + " m";
+      long centimetres = Math.round(metres * 100);
+      return centimetres < 100 ? centimetres + " cm" : number(metres, 1) + " m";
     }
     double feet = metres * FEET_IN_METRE;
-    return feet < 3 ? number(feet * 12, 0) + " in" : number(feet, feet < 10 ? 1 : 0) + " ft";
+    long inches = Math.round(feet * 12);
+    return inches < 36 ? inches + " in" : number(feet, feet < 10 ? 1 : 0) + " ft";
   }
 
   public String length(Range metres) {
