@@ -1,5 +1,6 @@
 package guildwood;
 
+import guildwood.site.exchange.SunCommand;
 import java.nio.file.Path;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -13,7 +14,7 @@ import picocli.CommandLine.Option;
     description = "Plan plant guilds and choose species, bed by bed.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = Main.Serve.class)
+    subcommands = {Main.Serve.class, SunCommand.class})
 public final class Main {
   public static void main(String[] args) {
     CommandLine line = new CommandLine(new Main());

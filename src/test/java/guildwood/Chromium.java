@@ -63,10 +63,17 @@ final class Chromium implements AutoCloseable {
     driver.manage().window().setSize(new Dimension(Math.max(cssPixels, 500), 900));
   }
 
-  /** Whether something reaches beyond the right edge, so that the page scrolls sideways. */
-  boolean scrollsSideways() {
-    return (Boolean) driver.executeScript(
-        "return document.documentElement.scrollWidth > document.documentElement.clientWidth;");
+  /** What makes the page scroll sideways: the elements that reach beyond its right edge, a few of them. */
+  @SuppressWarnings("unchecked")
+  List<String> beyondTheEdge() {
+    return (List<String>) driver.executeScript("""
+        const edge = document.documentElement.clientWidth;
+        if (document.documentElement.scrollWidth <= edge) return [];
+        const inside = e => { for (let p = e.parentElement; p; p = p.parentElement) {
+          if (getComputedStyle(p).overflowX !== 'visible') return true; } return false; };
+        return [...document.querySelectorAll('body *')]
+          .filter(e => e.getBoundingClientRect().right > edge + 1 && !inside(e)).slice(0, 5)
+          .map(e => e.tagName + '.' + e.className + ' ' + Math.round(e.getBoundingClientRect().right));""");
   }
 
   /** The violations of WCAG 2.2 A and AA that axe-core finds on the page now shown, one line each. */

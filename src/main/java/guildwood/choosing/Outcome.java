@@ -14,6 +14,8 @@ public final class Outcome {
   private final Optional<BedFits> bed;
   private final long[] named;
   private final long[] remaining;
+  /** Those of them that would remain even if 'not known' stayed nowhere. */
+  private final long[] certain;
   private final int count;
 
   Outcome(FacetIndex index, Demands demands, long[] named, Optional<BedFits> bed) {
@@ -24,6 +26,12 @@ public final class Outcome {
     this.remaining = named.clone();
     demands.clauses().values().forEach(clause -> clause.narrow(remaining));
     this.count = BitRow.count(remaining);
+    this.certain = remaining.clone();
+    for (Facet facet : demands.clauses().keySet()) {
+      if (demands.query().keeps(facet)) {
+        demands.keeping(facet, false).narrow(certain);
+      }
+    }
   }
 
   /** How many species remain. */
@@ -40,7 +48,8 @@ public final class Outcome {
   public record Remaining(Species species, List<Facet> notKnownIn) {}
 
   /**
-   * Some of what remains.
+   * Some of what remains. Species whose answers are known come first, in the order asked for; then, in
+   * the same order, those that only stay because 'not known' does.
    *
    * @param first position of the first one to give, from 0
    */
@@ -49,13 +58,26 @@ public final class Outcome {
         ? bed.map(BedFits::bestFirst).orElseGet(() -> index.orders().by(Order.NAME))
         : index.orders().by(order);
     List<Remaining> listed = new ArrayList<>();
-    int seen = 0;
+    int seen = add(listed, positions, certain, 0, first, most);
+    if (listed.size() < most && seen < count) {
+      long[] uncertain = remaining.clone();
+      for (int w = 0; w < uncertain.length; w++) {
+        uncertain[w] &= ~certain[w];
+      }
+      add(listed, positions, uncertain, seen, first, most);
+    }
+    return listed;
+  }
+
+  /** Adds the species of a row from the {@code first} on, having seen some already; returns how many it has seen then. */
+  private int add(List<Remaining> listed, int[] positions, long[] row, int seenBefore, int first, int most) {
+    int seen = seenBefore;
     for (int p = 0; p < positions.length && listed.size() < most; p++) {
-      if (BitRow.has(remaining, positions[p]) && seen++ >= first) {
+      if (BitRow.has(row, positions[p]) && seen++ >= first) {
         listed.add(new Remaining(index.species().get(positions[p]), notKnownIn(positions[p])));
       }
     }
-    return listed;
+    return seen;
   }
 
   private List<Facet> notKnownIn(int position) {

@@ -6,9 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.text.Format;
 import java.text.MessageFormat;
-import java.text.NumberFormat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +17,7 @@ import java.util.Set;
 /** The texts of the pages, from one file a feature under {@code guildwood/messages}. */
 public final class Messages {
   private static final List<String> FILES =
-      List.of("shared", "terms", "species", "site", "choosing", "guild", "sharing");
+      List.of("shared", "terms", "species", "site", "sun", "choosing", "guild", "sharing");
 
   private final Map<String, String> texts = new HashMap<>();
 
@@ -47,26 +45,19 @@ public final class Messages {
     if (text == null) {
       throw new IllegalArgumentException("no text for " + key);
     }
-    MessageFormat format = new MessageFormat(text, Locale.ENGLISH);
-    return format.format(withNumbers(format, args));
-  }
-
-  /** Findings carry their values as text; where the text of a key counts, a number is needed again. */
-  private static Object[] withNumbers(MessageFormat format, Object[] args) {
-    Format[] formats = format.getFormatsByArgumentIndex();
-    Object[] given = args.clone();
-    for (int i = 0; i < Math.min(formats.length, given.length); i++) {
-      if (formats[i] instanceof NumberFormat && given[i] instanceof String text) {
-        given[i] = Double.valueOf(text);
-      }
-    }
-    return given;
+    return new MessageFormat(text, Locale.ENGLISH).format(args);
   }
 
   /** A finding in words: the text of {@code finding.<code>}, or of the code itself for what was done. */
   public String say(Finding finding) {
     String key = texts.containsKey(finding.code()) ? finding.code() : "finding." + finding.code();
-    return say(key, finding.args().toArray());
+    Object[] args = new Object[finding.args().size()];
+    for (int i = 0; i < args.length; i++) {
+      String arg = finding.args().get(i);
+      boolean counted = has(key) && texts.get(key).contains("{" + i + ",") && arg.matches("-?\\d{1,18}");
+      args[i] = counted ? (Object) Long.valueOf(arg) : arg;
+    }
+    return say(key, args);
   }
 
   private static Properties read(String resource) {

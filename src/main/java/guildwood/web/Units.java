@@ -26,18 +26,19 @@ public enum Units {
 
   /** A length such as {@code 1.2 m} or {@code 4 ft}; small ones in centimetres or inches. */
   public String length(double metres) {
-    // Rounded before the unit is chosen, so that nothing reads 100 cm or 36 in.
-    if (this == METRIC) {
-      long centimetres = Math.round(metres * 100);
-      return centimetres < 100 ? centimetres + " cm" : number(metres, 1) + " m";
-    }
-    double feet = metres * FEET_IN_METRE;
-    long inches = Math.round(feet * 12);
-    return inches < 36 ? inches + " in" : number(feet, feet < 10 ? 1 : 0) + " ft";
+    return length(Range.of(metres));
   }
 
+  /** A range of lengths, both ends in the same unit. */
   public String length(Range metres) {
-    return metres.width() == 0 ? length(metres.min()) : length(metres.min()) + " – " + length(metres.max());
+    // Rounded before the unit is chosen, so that nothing reads 100 cm or 36 in.
+    boolean small = this == METRIC ? Math.round(metres.max() * 100) < 100 : Math.round(metres.max() * FEET_IN_METRE * 12) < 36;
+    String unit = this == METRIC ? (small ? " cm" : " m") : small ? " in" : " ft";
+    double scale = this == METRIC ? (small ? 100 : 1) : small ? FEET_IN_METRE * 12 : FEET_IN_METRE;
+    int decimals = small || (this == US && metres.max() * FEET_IN_METRE >= 10) ? 0 : 1;
+    String low = number(metres.min() * scale, decimals);
+    String high = number(metres.max() * scale, decimals);
+    return low.equals(high) ? low + unit : low + " – " + high + unit;
   }
 
   public String area(double squareMetres) {

@@ -102,8 +102,21 @@ class FacetIndexProperties {
       Set<String> expected = plain(query, bed);
       assertEquals(expected, ids(outcome), () -> "who remains under " + query);
       assertEquals(expected.size(), outcome.count());
+      checkOrder(outcome);
       nonTrivial += !expected.isEmpty() && expected.size() < library.species().size() ? 1 : 0;
       outcome.counts().forEach((facet, count) -> check(query, bed, expected, count));
+    }
+
+    /** Certain ones first, each part by name; and pages are pieces of the whole. */
+    private void checkOrder(Outcome outcome) {
+      List<Outcome.Remaining> listed = outcome.list(Order.NAME, 0, Integer.MAX_VALUE);
+      long certain = listed.stream().takeWhile(r -> r.notKnownIn().isEmpty()).count();
+      assertTrue(listed.stream().skip(certain).noneMatch(r -> r.notKnownIn().isEmpty()), "a certain one after an uncertain one");
+      List<Outcome.Remaining> paged = new ArrayList<>();
+      for (int first = 0; first < listed.size(); first += 7) {
+        paged.addAll(outcome.list(Order.NAME, first, 7));
+      }
+      assertEquals(listed, paged);
     }
 
     private void check(Query query, boolean bed, Set<String> remaining, FacetCount count) {

@@ -36,10 +36,14 @@ class UnitsTest {
   }
 
   @Test
-  void aRangeOfLengths() {
-    assertEquals("50 cm – 1.5 m", Units.METRIC.length(new Range(0.5, 1.5)));
+  void bothEndsOfARangeHaveOneUnit() {
+    assertEquals("0.5 – 1.5 m", Units.METRIC.length(new Range(0.5, 1.5)));
+    assertEquals("20 – 60 cm", Units.METRIC.length(new Range(0.2, 0.6)));
+    assertEquals("0.2 – 1 m", Units.METRIC.length(new Range(0.2, 0.996)));
     assertEquals("2 m", Units.METRIC.length(Range.of(2)));
-    assertEquals("6.6 ft – 13 ft", Units.US.length(new Range(2, 4)));
+    assertEquals("2 m", Units.METRIC.length(new Range(2, 2.01)));
+    assertEquals("7 – 13 ft", Units.US.length(new Range(2, 4)));
+    assertEquals("12 – 24 in", Units.US.length(new Range(0.3048, 0.6096)));
   }
 
   @Test

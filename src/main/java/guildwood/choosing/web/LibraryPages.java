@@ -65,7 +65,7 @@ public final class LibraryPages implements Routes {
     LibraryView view = new LibraryView(read.address(), current.get(), bed, new OptionWords(Units.of(ctx), pages.messages()));
     Map<String, Object> model = view.model();
     model.put("beds", bedEntries(choices, bed));
-    model.put("notes", notes(read.notes()));
+    model.put("notes", notes(withMissingPage(read, view.address())));
     model.put("oob", false);
     model.put("fromLink", fragment && !FORM.equals(ctx.header("HX-Trigger")));
     if (!fragment) {
@@ -129,6 +129,14 @@ public final class LibraryPages implements Routes {
         severalSites ? pages.messages().say("choosing.bed.of-site", bed.name(), bed.siteName()) : bed.name(),
         chosen.filter(c -> c.id() == bed.id()).isPresent())));
     return entries;
+  }
+
+  private static List<Finding> withMissingPage(AddressReader.Read read, LibraryAddress shown) {
+    List<Finding> notes = new ArrayList<>(read.notes());
+    if (read.address().page() != shown.page()) {
+      notes.add(Finding.of("choosing.no-such-page", "page", read.address().page(), shown.page()));
+    }
+    return notes;
   }
 
   private List<String> notes(List<Finding> findings) {

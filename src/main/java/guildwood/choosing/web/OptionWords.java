@@ -23,7 +23,7 @@ record OptionWords(Units units, Messages messages) {
       case PH -> messages.say("facet.ph.option", messages.say("facet.ph." + option), ph(PlaceBands.reaction(option)));
       case LAYER -> messages.say("term.layer." + option);
       case FUNCTION -> messages.say("term.function." + option);
-      case BLOOM, HARVEST_MONTH -> messages.say("term.month." + (facet.options().indexOf(option) + 1));
+      case BLOOM, HARVEST_MONTH -> messages.say("term.month.short." + (facet.options().indexOf(option) + 1));
       case HARVEST -> messages.say("term.part." + option);
       case USE -> word(Trait.USE, option);
       case WITHOUT -> messages.say("term.caution." + option);

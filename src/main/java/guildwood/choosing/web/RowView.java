@@ -33,13 +33,16 @@ record RowView(
     String height,
     List<Job> jobs,
     String bloom,
-    List<String> harvest,
+    List<Part> harvest,
     List<String> cautions,
     List<String> notKnown,
     VerdictView verdict) {
 
   /** A function it has, and whether the claim stands on folk evidence only. */
   record Job(String name, boolean folk) {}
+
+  /** A part that is harvested, and when; the months may be empty. */
+  record Part(String name, String months) {}
 
   static RowView of(Outcome.Remaining remaining, Optional<BedFits> bed, OptionWords words) {
     Species species = remaining.species();
@@ -71,13 +74,10 @@ record RowView(
     return months.isEmpty() ? messages.say("choosing.undated") : MonthSpans.of(months, messages);
   }
 
-  private static List<String> harvest(Species species, Messages messages) {
+  private static List<Part> harvest(Species species, Messages messages) {
     return species.harvest().entrySet().stream()
-        .map(part -> {
-          String name = messages.say("term.part." + part.getKey());
-          return part.getValue().isEmpty() ? name
-              : messages.say("choosing.harvest-when", name, MonthSpans.of(part.getValue(), messages));
-        }).toList();
+        .map(part -> new Part(messages.say("term.part." + part.getKey()), MonthSpans.of(part.getValue(), messages)))
+        .toList();
   }
 
   private static List<String> cautions(Species species, Messages messages) {

@@ -57,7 +57,7 @@ public final class GuildViews {
         members,
         evaluation.score().parts().stream().map(this::part).toList(),
         evaluation.breaches().stream().map(words::breach).toList(),
-        evaluation.remarks().stream().map(words::remark).distinct().toList(),
+        words.remarks(evaluation.remarks()),
         layers(numbers),
         members.stream().map(m -> year(m.id())).toList(),
         Integer.toString(numbers.plants()),

@@ -12,8 +12,12 @@ import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.web.Messages;
 import guildwood.web.Units;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts what the engine says into sentences: names for ids, the visitor's units for numbers. */
 final class GuildWords {
@@ -68,15 +72,24 @@ final class GuildWords {
     };
   }
 
-  /** Something worth knowing that breaks no rule. */
-  String remark(Finding remark) {
+  /** What is worth knowing, a sentence for each matter: a plant that runs is named once with all it may swamp. */
+  List<String> remarks(List<Finding> remarks) {
+    Map<String, List<String>> swamped = new LinkedHashMap<>();
+    remarks.stream().filter(r -> r.code().equals("guild.spreader"))
+        .forEach(r -> swamped.computeIfAbsent(r.field(), id -> new ArrayList<>()).add(r.args().get(0)));
+    Stream<String> spreaders = swamped.entrySet().stream()
+        .map(e -> messages.say("finding.guild.spreader", name(e.getKey()), names(e.getValue())));
+    Stream<String> others = remarks.stream().filter(r -> !r.code().equals("guild.spreader")).map(this::remark);
+    return Stream.concat(spreaders, others).distinct().toList();
+  }
+
+  private String remark(Finding remark) {
     String about = name(remark.field());
     List<String> args = remark.args();
     return switch (remark.code()) {
       case "guild.assumed" -> messages.say("finding.guild.assumed." + args.get(0), about);
       case "guild.doubtful-conflict", "guild.standing-enemies" -> messages.say("finding." + remark.code(), about,
           name(args.get(0)), messages.say("term.conflict." + args.get(1)));
-      case "guild.spreader" -> messages.say("finding.guild.spreader", about, name(args.get(0)));
       default -> messages.say("finding." + remark.code(), about);
     };
   }
@@ -164,7 +177,7 @@ final class GuildWords {
             : messages.say("fit.limit", axis(a.axis().key()), miss(a.axis(), a.shortfall())));
     String unsaid = String.join(", ", fit.unsaid().stream().map(a -> axis(a.key())).toList());
     Optional<String> silence = unsaid.isEmpty() ? Optional.empty() : Optional.of(messages.say("fit.unsaid", unsaid));
-    return String.join("; ", java.util.stream.Stream.of(limit, silence).flatMap(Optional::stream).toList());
+    return String.join("; ", Stream.of(limit, silence).flatMap(Optional::stream).toList());
   }
 
   private String area(String squareMetres) {

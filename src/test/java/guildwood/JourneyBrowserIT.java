@@ -1,0 +1,235 @@
+package guildwood;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * The main job in a real browser against the packaged program: narrow the library to what suits a bed, ask
+ * for a guild, understand it, save it, change it, and hand it to a helper. Every page on the way is checked
+ * against WCAG 2.2 A and AA by axe-core and must not scroll sideways on a phone.
+ */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class JourneyBrowserIT {
+  private static PackagedJar program;
+  private static Chromium browser;
+  private static String sharedLink;
+
+  @BeforeAll
+  static void start() throws IOException {
+    program = PackagedJar.serve("--demo");
+    browser = Chromium.start(true);
+  }
+
+  @AfterAll
+  static void stop() {
+    if (browser != null) {
+      browser.close();
+    }
+    if (program != null) {
+      program.close();
+    }
+  }
+
+  @Test
+  @Order(1)
+  void theFirstPageLeadsToTheBeds() {
+    open("");
+    assertTrue(text().contains("demonstration"), "the banner says that it is a demonstration");
+    check("home");
+    open("sites");
+    check("sites");
+    follow("Sunny bank");
+    check("bed");
+  }
+
+  @Test
+  @Order(2)
+  void theLibraryNarrowsWithoutAWholePageLoad() {
+    follow("Narrow the library");
+    int all = remaining();
+    check("library");
+    browser.driver().executeScript("window.samePage = true;");
+    WebElement fits = browser.driver().findElement(By.cssSelector("#verdict-fits"));
+    // On wide screens the list stands open although its fold is shut, which the driver takes for hidden.
+    browser.driver().executeScript("arguments[0].click();", fits);
+    await().until(d -> remaining() < all);
+    assertTrue((Boolean) browser.driver().executeScript("return window.samePage === true;"), "the page was not loaded anew");
+    assertTrue(address().contains("verdict=fits"), "the choice is in the address: " + address());
+    int fitting = remaining();
+    browser.driver().navigate().refresh();
+    assertEquals(fitting, remaining(), "the address alone brings the same species back");
+    browser.driver().findElement(By.cssSelector("table a[href^='/library/']")).click();
+    check("species");
+  }
+
+  @Test
+  @Order(3)
+  void wishesAreAskedAndRefusedWhereTheyMakeNoSense() {
+    open("sites");
+    follow("Behind the gym");
+    browser.driver().findElement(By.cssSelector("a[href$='/guild']")).click();
+    check("guild-empty");
+    follow("Change wishes and limits");
+    check("wishes");
+    WebElement species = browser.driver().findElement(By.id("maxSpecies"));
+    species.clear();
+    species.sendKeys("a few");
+    press("Save");
+    assertTrue(browser.driver().findElement(By.id("maxSpecies-error")).isDisplayed());
+    assertEquals("a few", browser.driver().findElement(By.id("maxSpecies")).getAttribute("value"), "what was typed is kept");
+    check("wishes-refused");
+    species = browser.driver().findElement(By.id("maxSpecies"));
+    species.clear();
+    species.sendKeys("8");
+    new Select(browser.driver().findElement(By.id("wish.harvest-part:nut"))).selectByValue("must");
+    press("Save");
+    assertTrue(text().contains("wishes kept"), "a notice says what was done");
+  }
+
+  @Test
+  @Order(4)
+  void proposalsExplainThemselves() {
+    browser.driver().findElement(By.id("compose")).click();
+    await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
+    List<WebElement> proposals = browser.driver().findElements(By.className("proposal"));
+    assertTrue(proposals.size() >= 2, proposals.size() + " proposals");
+    assertTrue(text().contains("points"));
+    check("proposals");
+    proposals.get(0).findElement(By.tagName("a")).click();
+    check("proposal");
+    double total = Double.parseDouble(browser.driver().findElement(By.cssSelector("tfoot td strong")).getText());
+    double sum = browser.driver().findElements(By.cssSelector("table:has(tfoot) tbody td:nth-of-type(1)")).stream()
+        .mapToDouble(cell -> Double.parseDouble(cell.getText().replace('−', '-'))).sum();
+    assertEquals(total, sum, 1e-9, "the parts add up to the total");
+    press("Save as this bed’s guild");
+    assertTrue(text().contains("Saved"));
+    check("guild");
+  }
+
+  @Test
+  @Order(5)
+  void changingACountChangesTheScoreAtOnce() {
+    follow("Edit by hand");
+    check("edit");
+    String before = score();
+    WebElement count = browser.driver().findElement(By.cssSelector("input[name^='count.']"));
+    count.sendKeys(Keys.chord(Keys.CONTROL, "a"), "0", Keys.TAB);
+    await().until(d -> !score().equals(before));
+    assertTrue(text().contains("Against the saved guild"));
+    browser.driver().navigate().refresh();
+    assertEquals(before, score(), "nothing is saved before it is asked for");
+    press("Save the guild");
+    assertTrue(text().contains("Saved"));
+  }
+
+  @Test
+  @Order(6)
+  void aHelperGetsAReadOnlyPage() {
+    follow("Share with helpers");
+    check("share");
+    browser.driver().findElement(By.id("label")).sendKeys("Saturday helpers");
+    press("Make the link");
+    sharedLink = browser.driver().findElement(By.id("share-link")).getAttribute("href");
+    check("share-new");
+    browser.driver().get(sharedLink);
+    assertTrue(browser.driver().findElements(By.tagName("form")).isEmpty(), "nothing can be changed");
+    assertTrue(browser.driver().findElements(By.tagName("nav")).isEmpty(), "nothing else is shown");
+    assertTrue(text().contains("×"));
+    check("shared");
+  }
+
+  @Test
+  @Order(7)
+  void theHelpersPagePrintsOnPaper() {
+    browser.driver().get(sharedLink);
+    byte[] pdf = browser.pdf();
+    assertTrue(new String(pdf, 0, 5, StandardCharsets.US_ASCII).startsWith("%PDF-"), "a PDF");
+    // PDF names each page's object once; a plan of a dozen species fits on a few sheets.
+    int pages = new String(pdf, StandardCharsets.ISO_8859_1).split("/Type\\s*/Page\\b", -1).length - 1;
+    assertTrue(pages >= 1 && pages <= 4, pages + " pages");
+  }
+
+  @Test
+  @Order(8)
+  void aWithdrawnLinkShowsAPlainPage() {
+    open("sites");
+    follow("Behind the gym");
+    browser.driver().findElement(By.cssSelector("a[href$='/guild']")).click();
+    follow("Share with helpers");
+    press("Withdraw");
+    browser.driver().get(sharedLink);
+    assertTrue(text().contains("no longer works"));
+    check("link-gone");
+    open("library/no-such-species");
+    check("not-found");
+  }
+
+  @Test
+  @Order(9)
+  void theOtherPagesStandToo() {
+    for (String path : List.of("sites/new", "sites/1/beds/new", "beds/1/edit", "library/new", "sources", "bin", "beds/2/guild")) {
+      open(path);
+      check(path.replace('/', '-'));
+    }
+  }
+
+  private static void open(String path) {
+    browser.driver().get(program.address() + path);
+  }
+
+  private static void follow(String words) {
+    browser.driver().findElement(By.partialLinkText(words)).click();
+  }
+
+  private static void press(String words) {
+    browser.driver().findElement(By.xpath("//button[normalize-space()='" + words + "']")).click();
+  }
+
+  private static String text() {
+    return browser.driver().findElement(By.tagName("body")).getText();
+  }
+
+  private static String score() {
+    return browser.driver().findElement(By.className("score")).getText();
+  }
+
+  private static String address() {
+    return browser.driver().getCurrentUrl();
+  }
+
+  /** The first number of the line that says how many species remain. */
+  private static int remaining() {
+    return Integer.parseInt(browser.driver().findElement(By.id("found")).getText().replaceAll("\\D.*", ""));
+  }
+
+  private static WebDriverWait await() {
+    WebDriverWait wait = new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(20));
+    wait.ignoring(org.openqa.selenium.StaleElementReferenceException.class);
+    return wait;
+  }
+
+  private static void check(String page) {
+    browser.picture(page + "-wide");
+    assertEquals(List.of(), browser.accessibilityViolations(), page);
+    browser.width(360);
+    browser.picture(page + "-phone");
+    assertEquals(List.of(), browser.beyondTheEdge(), page + " scrolls sideways at 360 px");
+    browser.width(1280);
+  }
+}
