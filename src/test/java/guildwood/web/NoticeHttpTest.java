@@ -7,28 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import guildwood.App;
 import guildwood.HttpVisitor;
 import guildwood.HttpVisitor.Page;
-import guildwood.Settings;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The sentence about what was just done travels in a cookie, which anybody can forge. */
 class NoticeHttpTest {
-  private static App app;
-
-  @BeforeAll
-  static void serve() {
-    app = App.start(Settings.demoOnFreePort());
-  }
-
-  @AfterAll
-  static void stop() {
-    app.close();
-  }
+  private final App app = SharedDemo.app();
 
   @Test
   void aNoticeIsShownOnce() {
@@ -71,7 +58,7 @@ class NoticeHttpTest {
     assertEquals(404, new RawHttp(app).get("/nowhere", "Cookie: guildwood_notice=done.no-such-text").status());
   }
 
-  private static RawHttp.Reply forged(String value) {
+  private RawHttp.Reply forged(String value) {
     return new RawHttp(app).get("/", "Cookie: guildwood_notice=" + URLEncoder.encode(value, StandardCharsets.UTF_8));
   }
 }
