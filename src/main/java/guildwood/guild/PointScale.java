@@ -5,10 +5,12 @@ import java.util.List;
 /**
  * What everything is worth in one bed, in thousandths of a point, so that a score is exact to the last one.
  *
- * <p>Of 100 points the wishes share 80 by weight, plants that suit the bed earn up to 18 for the ground
- * their crowns cover, and 2 are left for needing few new plants. Without wishes the suiting plants earn up
- * to 98. A wish's points go to its first, second and third provider as 4 : 2 : 1. Every layer can earn a
- * seventh of the points for suiting plants, by covering the whole bed with plants of fit 1.
+ * <p>Of 100 points the wishes share 80 by weight, plants that suit the bed earn up to 17 for the ground
+ * their crowns cover, and 3 are left for needing few new plants. Without wishes the suiting plants earn up
+ * to 97. A wish's points go to its first, second and third provider as 4 : 2 : 1. Every layer can earn a
+ * seventh of the points for suiting plants, by covering the whole bed with plants of fit 1. With these
+ * shares, and two plants allowed a square metre, filling up the bed pays for plants with a crown of more
+ * than about 0.9 m; smaller ones come for what they do. The shares are a choice of ours.
  *
  * @param wishMilli points of every wish, in the order of the problem's wishes
  * @param fitMilli points for suiting plants
@@ -18,11 +20,16 @@ import java.util.List;
 record PointScale(int[] wishMilli, int fitMilli, int thriftMilli, int perPlantMilli, int areaDm2) {
   static final int TOTAL_MILLI = 100_000;
   static final int WISHES_MILLI = 80_000;
-  static final int THRIFT_MILLI = 2_000;
+  static final int THRIFT_MILLI = 3_000;
   static final int LAYERS = 7;
 
-  /** What an unmet must takes off, as far as there are points to take. */
-  static final int UNMET_MUST_MILLI = 25_000;
+  /**
+   * What is left of a score after so many unmet musts: each takes half of it, so that two guilds that miss
+   * the same musts can still be told apart.
+   */
+  static int afterUnmetMusts(int earnedMilli, int unmet) {
+    return unmet >= Integer.SIZE - 1 ? 0 : earnedMilli >> unmet;
+  }
 
   /** Halves of a provider that still count towards a wish. */
   static final int MOST_UNITS = 3 * Services.WHOLE;

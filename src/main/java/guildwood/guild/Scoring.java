@@ -36,7 +36,7 @@ final class Scoring {
     for (int i = 0; i < problem.wishes().size(); i++) {
       Wish wish = problem.wishes().get(i);
       if (wish.must() && parts.get(i).shares().isEmpty()) {
-        int taken = Math.min(left, PointScale.UNMET_MUST_MILLI);
+        int taken = left - PointScale.afterUnmetMusts(left, 1);
         left -= taken;
         parts.add(new ScoreBreakdown.Part(
             ScoreBreakdown.Subject.UNMET_MUST, Optional.of(wish), -taken, 0, List.of()));

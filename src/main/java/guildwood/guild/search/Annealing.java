@@ -1,7 +1,9 @@
 package guildwood.guild.search;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
 
 /**
  * Improves a set of items by small changes, some of them for the worse while the temperature is high
@@ -19,6 +21,11 @@ final class Annealing {
 
   /** What each species too few apart from an earlier choice takes off while walking. */
   private static final long TOO_NEAR = 4_000;
+
+  private static final int MOST_GOOD = 40;
+
+  /** How far below the best a set may be and still win with exact counts. */
+  private static final long NEAR_MILLI = 800;
 
   private final Selection s;
   private final Filling filling;
@@ -38,6 +45,9 @@ final class Annealing {
 
   /** The best choice seen that is far enough from the given ones; null before there is one. */
   Choice best;
+
+  /** Good sets seen, the best first: with exact counts another than the first may win. */
+  private final TreeMap<Long, int[]> good = new TreeMap<>(Comparator.reverseOrder());
 
   /**
    * @param favourites all items, those the prices speak for first
@@ -112,6 +122,11 @@ final class Annealing {
     }
   }
 
+  /** Good sets, each in order of its items, the best first. */
+  List<int[]> good() {
+    return good.values().stream().map(set -> Arrays.stream(set).sorted().toArray()).toList();
+  }
+
   private long walking(long value, int[] items, int count) {
     long soft = value + filling.unmet * (Selection.MUST_MILLI - MUST_WHILE_WALKING);
     return soft - TOO_NEAR * tooNear(items, count);
@@ -130,7 +145,17 @@ final class Annealing {
   }
 
   private void keep(int[] items, int count, long value) {
-    if ((best == null || value > best.value()) && tooNear(items, count) == 0) {
+    if (best != null && value <= best.value() - NEAR_MILLI) {
+      return;
+    }
+    if (tooNear(items, count) > 0) {
+      return;
+    }
+    // Sets of one value are nearly always one set met again, so the value may stand for it.
+    if (good.putIfAbsent(value, Arrays.copyOf(items, count)) == null && good.size() > MOST_GOOD) {
+      good.pollLastEntry();
+    }
+    if (best == null || value > best.value()) {
       int[] counts = new int[s.items];
       for (int p = 0; p < count; p++) {
         counts[items[p]] = filling.counts[p];

@@ -78,9 +78,9 @@ final class Completion {
       return Double.NEGATIVE_INFINITY;
     }
     if (bound.opens == 0) {
-      return leaf(fixing, branch.limit);
+      descent.run(branch.prices, steps, best.value(), 0.8);
+      return descent.settled(best.value()) ? Double.NEGATIVE_INFINITY : leaf(fixing, branch.limit);
     }
-    filling.guidedBy(branch.prices);
     descent.run(branch.prices, steps, best.value(), 0.8);
     tryPicked(fixing);
     if (descent.settled(best.value())) {

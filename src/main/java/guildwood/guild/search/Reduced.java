@@ -45,6 +45,11 @@ record Reduced(Selection selection, int[] kept, int items) {
     return new Reduced(core, Arrays.copyOf(kept, count), s.items);
   }
 
+  /** The same after another reduction of what this one kept. */
+  Reduced then(Reduced further) {
+    return new Reduced(further.selection, Arrays.stream(further.kept).map(k -> kept[k]).toArray(), items);
+  }
+
   Choice into(Choice whole) {
     int[] counts = whole.counts();
     return new Choice(Arrays.stream(kept).map(i -> counts[i]).toArray(), whole.value());
