@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
     description = "Plan plant guilds and choose species, bed by bed.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {Main.Serve.class, SunCommand.class})
+    subcommands = {Main.Serve.class, SunCommand.class, Coverage.class})
 public final class Main {
   public static void main(String[] args) {
     CommandLine line = new CommandLine(new Main());

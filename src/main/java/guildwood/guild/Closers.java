@@ -147,13 +147,22 @@ final class Closers {
     int plants = Math.min(Rules.MOST_PLANTS, rules.maxPlants() + Math.max(2, rules.maxPlants() / 10));
     ease(changes, GuildRule.TOO_MANY_PLANTS, plants, rules.withMaxPlants(plants));
     if (rules.budgetCents().isPresent()) {
-      int cents = Math.min(Rules.MOST_CENTS, Math.max(1_000, rules.budgetCents().getAsInt() / 4 * 5));
+      int cents = (int) Math.min(Rules.MOST_CENTS, moreMoney(rules.budgetCents().getAsInt()));
       ease(changes, GuildRule.OVER_BUDGET, cents, rules.withBudgetCents(OptionalInt.of(cents)));
     }
     if (rules.maxSpeciesPerGenus() < Rules.MOST_SPECIES) {
       int species = rules.maxSpeciesPerGenus() + 1;
       ease(changes, GuildRule.GENUS_LIMIT, species, rules.withMaxSpeciesPerGenus(species));
     }
+  }
+
+  /** A quarter more, or what the cheapest provider costs on top, in whole units of money. */
+  private long moreMoney(int budget) {
+    long cheapest = problem.candidates().stream().filter(c -> c.provides(wish) && eligibility.isEligible(c))
+        .mapToLong(c -> new Member(c, Math.max(eligibility.fewest(c), problem.standing(c.speciesId()) + 1),
+            problem.standing(c.speciesId())).costCents(problem.rules()))
+        .min().orElse(0);
+    return (Math.max(budget / 4 * 5L, budget + cheapest) + 99) / 100 * 100;
   }
 
   private static void ease(Map<Object, Change> changes, GuildRule rule, int to, Rules rules) {

@@ -111,7 +111,7 @@ final class Oracle {
         crowns.addTerm(added.get(i), stature.layer() == layer ? stature.crownDm2() : 0);
         light.addTerm(added.get(i), LayerUse.lightPerPlantCm2(free.get(i), layer));
       }
-      model.addLessOrEqual(crowns.build(), Math.max(0, problem.areaDm2() - use.crownDm2()));
+      model.addLessOrEqual(crowns.build(), Math.max(0, problem.roomDm2(layer) - use.crownDm2()));
       model.addLessOrEqual(light.build(), Math.max(0, 100L * problem.areaDm2() - use.lightCm2()));
     }
   }

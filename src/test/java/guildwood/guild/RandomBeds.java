@@ -86,7 +86,7 @@ final class RandomBeds {
     List<Wish> wishes = wishes(tiny ? 2 + dice.nextInt(6) : 6 + dice.nextInt(12));
     Rules rules = Rules.forArea(areaM2).withMaxSpecies(maxSpecies);
     if (tiny) {
-      rules = rules.withMaxPlants(4 + dice.nextInt(6)).withMaxSpeciesPerGenus(1 + dice.nextInt(2));
+      rules = rules.withMaxPlants(5 + dice.nextInt(9)).withMaxSpeciesPerGenus(1 + dice.nextInt(2));
     }
     rules = rules.withBorderline(dice.nextBoolean()).withNotKnown(dice.nextInt(3) == 0);
     if (dice.nextInt(2) == 0) {

@@ -132,6 +132,9 @@ final class GuildWords {
     if (change instanceof Change.Enlarge enlarge) {
       return messages.say("change.enlarge", units.area(enlarge.fromM2()), units.area(enlarge.toM2()));
     }
+    if (change instanceof Change.Insist insist) {
+      return messages.say("change.insist", wish(insist.wish()));
+    }
     Change.PutIn putIn = (Change.PutIn) change;
     return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
   }
