@@ -76,9 +76,9 @@ final class CountProof {
     if (!reserve(low)) {
       return;
     }
-    int[] high = highest.clone();
+    int[] high = new int[size];
     for (int p = 0; p < size; p++) {
-      high[p] = (int) Math.min(high[p], low[p] + goes(p, low[p]));
+      high[p] = (int) Math.min(highest[p], low[p] + goes(p, low[p]));
       if (high[p] < low[p]) {
         return;
       }
@@ -94,9 +94,22 @@ final class CountProof {
       most = Math.max(most, fixed + roof);
       return;
     }
+    int[] counts = new int[size];
+    int split = mostBroken(low, program, counts);
+    keep(counts.clone(), high);
+    if (split < 0 && StrictMath.floor(roof + Bound.SLACK) > bestValue) {
+      // Whole already, yet short of the roof: rounding in the program. Split what is widest.
+      split = widest(low, high);
+    }
+    if (split >= 0) {
+      halves(low, high, split, Math.max(low[split], Math.min(high[split] - 1, counts[split])));
+    }
+  }
+
+  /** Rounds the program's counts down into {@code counts}; the position of the one furthest from whole, -1 where all are. */
+  private int mostBroken(int[] low, LinearProgram program, int[] counts) {
     int split = -1;
     double half = 1e-6;
-    int[] counts = new int[size];
     for (int p = 0; p < size; p++) {
       double count = low[p] + program.value[p] + program.value[size + p];
       counts[p] = (int) StrictMath.floor(count + 1e-6);
@@ -106,20 +119,17 @@ final class CountProof {
         split = p;
       }
     }
-    keep(counts.clone(), high);
-    if (split < 0) {
-      // Whole already, yet not certain to reach the roof: rounding in the program. Split what is widest.
-      split = StrictMath.floor(roof + Bound.SLACK) <= bestValue ? -1 : widest(low, high);
-    }
-    if (split >= 0) {
-      int at = Math.max(low[split], Math.min(high[split] - 1, counts[split]));
-      int[] raised = low.clone();
-      raised[split] = at + 1;
-      int[] lowered = high.clone();
-      lowered[split] = at;
-      search(raised, high);
-      search(low, lowered);
-    }
+    return split;
+  }
+
+  /** Looks at the counts above and below a split one after the other. */
+  private void halves(int[] low, int[] high, int split, int at) {
+    int[] raised = low.clone();
+    raised[split] = at + 1;
+    search(raised, high);
+    int[] lowered = high.clone();
+    lowered[split] = at;
+    search(low, lowered);
   }
 
   private static int widest(int[] low, int[] high) {

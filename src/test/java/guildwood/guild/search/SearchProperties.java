@@ -67,7 +67,7 @@ class SearchProperties {
       Selection s = allowed(dice, 7);
       Choice best = bruteForce(s, 0, new int[s.items], null);
       Bound bound = new Bound(s);
-      assertTrue(bound.settle(Fixing.nothing(s)));
+      assertTrue(bound.left.settle(Fixing.nothing(s)));
       for (int k = 0; k < 20; k++) {
         Prices prices = new Prices(s.caps.length, s.earned.length);
         for (int r = 0; r < prices.cap.length; r++) {
@@ -87,19 +87,19 @@ class SearchProperties {
     for (int run = 0; run < 200; run++) {
       Selection s = allowed(dice, 7);
       Bound bound = new Bound(s);
-      bound.settle(Fixing.nothing(s));
+      bound.left.settle(Fixing.nothing(s));
       Descent descent = new Descent(s, bound);
       descent.run(descent.firstPrices(), 60, 0, 1);
       bound.at(descent.best);
-      for (int o = 0; o < bound.opens; o++) {
-        int item = bound.open[o];
+      for (int o = 0; o < bound.left.opens; o++) {
+        int item = bound.left.open[o];
         boolean picked = false;
-        for (int p = 0; p < bound.picks; p++) {
-          picked |= bound.picked[p] == item;
+        for (int p = 0; p < bound.picking.picks; p++) {
+          picked |= bound.picking.picked[p] == item;
         }
         Choice with = bruteForceWith(s, item);
         if (!picked && with != null) {
-          assertTrue(bound.value - bound.lossIn(item) >= with.value() - Bound.SLACK);
+          assertTrue(bound.value - bound.picking.lossIn(item) >= with.value() - Bound.SLACK);
         }
       }
     }
