@@ -3,6 +3,9 @@ package guildwood.bed.web;
 import guildwood.bed.Bed;
 import guildwood.bed.Bed.Standing;
 import guildwood.bed.Beds;
+import guildwood.bed.SurveyReadings;
+import guildwood.bed.survey.web.SurveyLine;
+import guildwood.bed.survey.web.SurveyView;
 import guildwood.kernel.Finding;
 import guildwood.site.PhClass;
 import guildwood.site.Site;
@@ -37,12 +40,14 @@ public final class BedPages implements Routes {
   private final Sites sites;
   private final Beds beds;
   private final Supplier<SpeciesLibrary> library;
+  private final SurveyReadings readings;
 
-  public BedPages(Pages pages, Sites sites, Beds beds, Supplier<SpeciesLibrary> library) {
+  public BedPages(Pages pages, Sites sites, Beds beds, Supplier<SpeciesLibrary> library, SurveyReadings readings) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
     this.library = library;
+    this.readings = readings;
   }
 
   /** A species by its two names. */
@@ -54,6 +59,9 @@ public final class BedPages implements Routes {
 
   /** Plants of one species that stand in the bed. */
   public record Plants(Named species, int count) {}
+
+  /** Where a survey speaks against what was found out on the spot. */
+  public record Contradiction(long survey, String words) {}
 
   @Override
   public void addTo(RoutesConfig routes) {
@@ -80,6 +88,9 @@ public final class BedPages implements Routes {
     model.put("standing", bed.standing().stream().map(s -> plants(s, now)).toList());
     model.put("names", now.species().size() > MOST_NAMES_LISTED ? List.of() : now.species().stream().map(Named::of).toList());
     model.put("libraryEmpty", now.species().isEmpty());
+    model.put("surveys", readings.surveys().ofBed(bed.id()).stream().map(s -> SurveyLine.of(s, "", pages.messages())).toList());
+    model.put("contradictions", readings.contradictions(bed, site).stream()
+        .map(e -> new Contradiction(e.survey().id(), SurveyView.contradiction(e, Units.of(ctx), pages.messages()))).toList());
     model.put("form", form);
     model.put("suggested", suggested);
     model.put("lightScheme", ClassWords.LIGHT_SCHEME);
@@ -140,7 +151,7 @@ public final class BedPages implements Routes {
     Site site = sites.find(bed.siteId()).orElseThrow(NotFoundResponse::new);
     BedView view = BedView.of(bed, site, Units.of(ctx), pages.messages());
     pages.show(ctx, "bed/bed-remove", Map.of("bed", view, "siteId", site.id(), "siteName", site.name(),
-        "losses", Losses.inWords(beds.belongings(bed.id()), view.plants(), pages.messages())));
+        "losses", Losses.inWords(beds.belongings(bed.id()), view.plants(), readings.surveys().ofBed(bed.id()).size(), pages.messages())));
   }
 
   private void remove(Context ctx) {
