@@ -83,12 +83,20 @@ public final class PlantNames {
     return woody && stage != Occurrence.Stage.SEEDLING ? form.get().name() : Form.HERB.name();
   }
 
+  /** Plants whose names have all the words, then those that miss one of three or more. */
   private List<String> withWords(String written) {
     List<String> wanted = words(written).stream().filter(w -> w.length() >= SHORTEST_WORD).toList();
-    return wanted.isEmpty() ? List.of() : plants.stream().filter(p -> {
-      String text = folded(p.commonName() + " " + p.species());
-      return wanted.stream().allMatch(w -> text.contains(w) || w.endsWith("s") && text.contains(w.substring(0, w.length() - 1)));
-    }).map(Plant::species).toList();
+    List<String> found = new ArrayList<>();
+    for (int missing = 0; missing <= (wanted.size() >= 3 ? 1 : 0) && !wanted.isEmpty(); missing++) {
+      int most = missing;
+      plants.stream().filter(p -> missing(wanted, p) == most).map(Plant::species).forEach(found::add);
+    }
+    return found;
+  }
+
+  private static long missing(List<String> wanted, Plant plant) {
+    String text = folded(plant.commonName() + " " + plant.species());
+    return wanted.stream().filter(w -> !text.contains(w) && !(w.endsWith("s") && text.contains(w.substring(0, w.length() - 1)))).count();
   }
 
   private static List<String> words(String text) {

@@ -91,9 +91,14 @@ public record SurveySheet(
         .map(r -> r.taken().isPresent() ? r : r.takenFor(taken.getOrDefault(r.written(), Optional.empty()))).toList());
   }
 
-  /** How many rows are taken for a plant. */
+  /** The wild ones, which are meant to speak; a planted one needs no match. */
+  public List<Row> wildRows() {
+    return rows.stream().filter(r -> r.origin() == Occurrence.Origin.WILD).toList();
+  }
+
+  /** How many wild rows are taken for a plant. */
   public long matchedRows() {
-    return rows.stream().filter(r -> r.taken().isPresent()).count();
+    return wildRows().stream().filter(r -> r.taken().isPresent()).count();
   }
 
   /** The survey to read: plants by the names they are taken for, in the strata of the library's plants. */

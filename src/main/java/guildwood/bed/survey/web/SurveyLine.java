@@ -16,7 +16,7 @@ public record SurveyLine(long id, String name, String date, String of, int plant
 
   public static SurveyLine of(SurveySheet sheet, String bedName, Messages messages) {
     return new SurveyLine(sheet.id(), sheet.name(), sheet.date().map(SurveyLine::day).orElse(messages.say("survey.no-date")), bedName,
-        sheet.rows().size(), sheet.rows().size() - sheet.matchedRows());
+        sheet.rows().size(), sheet.wildRows().size() - sheet.matchedRows());
   }
 
   static String day(LocalDate date) {

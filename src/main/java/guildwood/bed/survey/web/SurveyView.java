@@ -38,9 +38,10 @@ public record SurveyView(
     long id, String name, List<String> facts, String note, String matched, List<String> notes, List<PlantView> plants,
     List<PlantView> unmatched, List<AxisPart> axes, String unheard, List<WetlandView> wetland, boolean regionChosen) {
 
-  /** One row as typed, with what it is taken for; {@code changed} where a person accepted that. */
+  /** One row as typed, with what it is taken for; {@code accepted} where a person said so. */
   public record PlantView(
-      String written, String taken, String takenName, boolean renamed, boolean accepted, String cover, String status, List<Suggestion> suggestions) {}
+      String written, String taken, String takenName, boolean renamed, boolean accepted, String cover, String status, boolean planted,
+      List<Suggestion> suggestions) {}
 
   public record Suggestion(String species, String name) {}
 
@@ -62,8 +63,8 @@ public record SurveyView(
     List<WetlandView> wetland = sheet.region().isPresent() && plot.dominance().isPresent()
         ? List.of(WetlandView.of(plot, sheet.region().get(), readings.names(), messages)) : List.of();
     return new SurveyView(sheet.id(), sheet.name(), facts(sheet, units, messages), sheet.note(),
-        messages.say("survey.matched", sheet.matchedRows(), sheet.rows().size()), plot.notes().stream().map(messages::say).toList(), plants,
-        plants.stream().filter(p -> p.taken().isEmpty()).toList(), axes, unheard, wetland, sheet.region().isPresent());
+        messages.say("survey.matched", sheet.matchedRows(), sheet.wildRows().size()), plot.notes().stream().map(messages::say).toList(), plants,
+        plants.stream().filter(p -> p.taken().isEmpty() && !p.planted()).distinct().toList(), axes, unheard, wetland, sheet.region().isPresent());
   }
 
   private static List<String> facts(SurveySheet sheet, Units units, Messages messages) {
@@ -91,7 +92,7 @@ public record SurveyView(
         : match.suggestions().stream().map(s -> new Suggestion(s, name(s, names))).toList();
     return new PlantView(row.written(), row.taken().orElse(""), row.taken().map(t -> name(t, names)).orElse(""),
         row.taken().isPresent() && !row.taken().get().equals(row.written()), row.taken().isPresent() && match.name().isEmpty(),
-        cover, String.join(", ", status), suggestions);
+        cover, String.join(", ", status), row.origin() == Occurrence.Origin.PLANTED, suggestions);
   }
 
   private static String name(String species, PlantNames names) {
