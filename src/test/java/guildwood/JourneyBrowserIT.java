@@ -182,7 +182,8 @@ class JourneyBrowserIT {
   @Test
   @Order(9)
   void theOtherPagesStandToo() {
-    for (String path : List.of("sites/new", "sites/1/beds/new", "beds/1/edit", "library/new", "sources", "bin", "beds/2/guild")) {
+    for (String path : List.of("sites/new", "sites/1/beds/new", "beds/1/edit", "library/new", "sources", "bin", "beds/2/guild",
+        "sites/1/surveys", "beds/4/surveys/new", "beds/4/surveys/pick", "surveys/1", "surveys/1/edit", "surveys/1/pick", "surveys/1/remove")) {
       open(path);
       check(path.replace('/', '-'));
     }
