@@ -68,7 +68,7 @@ class SurveyHttpTest {
     assertTrue(page.says("Unweighted mean"));
     assertTrue(page.says("Prevalence index 1"));
     assertTrue(page.says("decided by the authority"));
-    assertTrue(page.says("Light is poorly indicated by herbs under a closed canopy"));
+    assertTrue(page.says("poorly indicated by herbs under a closed canopy"));
     assertTrue(page.says("Planted, young or single plants prove little"));
   }
 
