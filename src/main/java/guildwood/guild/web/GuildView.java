@@ -24,6 +24,11 @@ public record GuildView(
     String toBuy,
     String cost) {
 
+  /** Whether a species is in the guild. */
+  public boolean has(String speciesId) {
+    return members.stream().anyMatch(m -> m.id().equals(speciesId));
+  }
+
   /**
    * A species of the guild.
    *

@@ -142,7 +142,7 @@ final class WishForm {
     if (count > 0 && banned.contains(id)) {
       form.refuse(Finding.of("pinned-and-banned", field));
     } else if (count > 0 && count < standing) {
-      form.refuse(Finding.of("pinned-below-standing", field, standing));
+      form.refuse(Finding.of("below-standing", field, standing));
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -113,14 +114,13 @@ class ProposalHttpTest {
   void proposalsThatAreNoLongerKeptLeadBackToTheGuild() {
     TestBed bed = TestBed.ofDemo(visitor, "Behind the gym");
     String run = bed.path() + "/guild/proposals/" + Tokens.fresh();
-    assertEquals(bed.path() + "/guild", visitor.get(run).location());
-    assertTrue(visitor.get(bed.path() + "/guild").says("Those proposals are no longer kept. Compose anew"));
-    for (String path : new String[] {run + "/1", run + "/x"}) {
-      Page look = visitor.get(path);
-      assertTrue(look.status() == 404 || look.location().equals(bed.path() + "/guild"), path);
+    for (Supplier<Page> request : List.<Supplier<Page>>of(() -> visitor.get(run), () -> visitor.get(run + "/1"),
+        () -> visitor.post(run + "/1"), () -> visitor.post(run + "/stop"))) {
+      Page reply = request.get();
+      assertEquals(303, reply.status());
+      assertEquals(bed.path() + "/guild", reply.location());
+      assertTrue(visitor.get(bed.path() + "/guild").says("Those proposals are no longer kept. Compose anew"));
     }
-    assertEquals(404, visitor.post(run + "/1").status());
-    assertEquals(404, visitor.post(run + "/stop").status());
   }
 
   @Test
@@ -133,9 +133,13 @@ class ProposalHttpTest {
       assertEquals(404, visitor.post(run + "/" + number).status(), number);
     }
     String elsewhere = run.replace(bed.path(), TestBed.ofDemo(visitor, "Sunny bank").path());
-    assertEquals(303, visitor.get(elsewhere).status(), "not the run of that bed");
-    assertEquals(404, visitor.get(elsewhere + "/1").status());
-    assertEquals(404, visitor.post(elsewhere + "/1").status());
+    String otherBed = elsewhere.replaceFirst("/guild/.*", "/guild");
+    String before = visitor.get(otherBed).text();
+    assertEquals(otherBed, visitor.get(elsewhere).location(), "not a composition for that bed");
+    assertEquals(otherBed, visitor.get(elsewhere + "/1").location());
+    assertEquals(otherBed, visitor.post(elsewhere + "/1").location());
+    visitor.get(otherBed);
+    assertEquals(before, visitor.get(otherBed).text(), "nothing of it was saved there");
     assertEquals(404, visitor.post("/beds/999999/guild/compose").status());
     assertEquals(404, visitor.post("/beds/x/guild/compose").status());
     assertEquals(404, visitor.get(run.replace(bed.path(), "/beds/999999")).status());

@@ -201,10 +201,10 @@ class WishHttpTest {
     String path = bed.path() + "/wishes";
     Page refused = visitor.post(path, "pinAdd", "asparagus-officinalis", "pinAddCount", "2");
     assertEquals(422, refused.status());
-    assertEquals("3 stand there already and stay.", refused.messageOf("pinAdd"));
+    assertEquals("Plants that stand there stay: at least 3.", refused.messageOf("pinAdd"));
     visitor.submit(path, "pinAdd", "asparagus-officinalis");
     assertEquals("3", visitor.get(path).valueOf("pin.asparagus-officinalis"), "what stands there is the least");
-    assertEquals("3 stand there already and stay.", visitor.post(path, "pin.asparagus-officinalis", "1").messageOf("pin.asparagus-officinalis"));
+    assertEquals("Plants that stand there stay: at least 3.", visitor.post(path, "pin.asparagus-officinalis", "1").messageOf("pin.asparagus-officinalis"));
   }
 
   /** The bed may change after its limits were set; its pages must not break on that. */
