@@ -32,7 +32,12 @@ public final class HttpVisitor {
   private String token = "";
 
   public HttpVisitor(App app) {
-    this.root = "http://127.0.0.1:" + app.port();
+    this("http://127.0.0.1:" + app.port());
+  }
+
+  /** @param root address of the first page, without a slash at the end */
+  public HttpVisitor(String root) {
+    this.root = root;
   }
 
   public Page get(String path) {

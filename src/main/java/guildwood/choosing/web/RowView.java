@@ -91,7 +91,7 @@ record RowView(
       Set<String> named = details.computeIfAbsent(CautionKind.of(caution.item()).orElseThrow(), kind -> new LinkedHashSet<>());
       String detail = CautionKind.detail(caution.item());
       if (!detail.isEmpty()) {
-        named.add(detail);
+        named.add(messages.has("term.region." + detail) ? messages.say("term.region." + detail) : detail);
       }
     }
     return details.entrySet().stream().map(kind -> {

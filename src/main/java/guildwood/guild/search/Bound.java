@@ -102,20 +102,28 @@ final class Bound {
     return sum;
   }
 
-  /** What the best count at these prices is worth: one end of the range, or the end of what is free. */
+  /** What the best count at these prices is worth: an end of the range, or of what is free or enough. */
   private double countWorth(int i, Prices prices) {
-    double freeEach = s.each[i];
+    double cost = 0;
     for (int k = 0; k < s.useAt[i].length; k++) {
       int r = s.useAt[i][k];
-      freeEach -= prices.cap[r] * scale[r] * s.use[i][k];
+      cost += prices.cap[r] * scale[r] * s.use[i][k];
     }
-    double paidEach = freeEach - (s.each[i] - s.eachPaid[i]) - prices.budget * budgetScale * s.price[i];
+    double paid = prices.budget * budgetScale * s.price[i];
     int low = s.fewest[i];
     int high = left.high[i];
-    int count = freeEach <= 0 ? low : paidEach <= 0 ? Math.max(low, Math.min(high, s.free[i])) : high;
+    // One more is worth less and less, so the best count is where it stops being worth anything.
+    int count = low;
+    if (s.one[i][0] > cost) {
+      count = Math.max(low, Math.min(high, s.firstEnd[i]));
+      double second = s.firstEnd[i] < s.free[i] ? cost : cost + paid;
+      if (s.one[i][1] > second) {
+        count = Math.max(low, Math.min(high, s.secondEnd[i]));
+        count = s.one[i][2] > cost + paid ? high : count;
+      }
+    }
     countAt[i] = count;
-    int paid = Math.max(0, count - s.free[i]);
-    return freeEach * (count - paid) + paidEach * paid;
+    return s.countValue(i, count) - cost * count - paid * Math.max(0, count - s.free[i]);
   }
 
   private void use(int i) {

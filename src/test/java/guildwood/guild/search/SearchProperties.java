@@ -26,8 +26,8 @@ class SearchProperties {
       }
       int fewest = 1 + dice.nextInt(2);
       int each = dice.nextInt(200) - 30;
-      made.add(new Item(fewest, fewest, fewest + dice.nextInt(3), dice.nextInt(3), each, each - dice.nextInt(60),
-          dice.nextInt(20), uses, units, dice.nextInt(3) - 1, dice.nextInt(6) == 0 ? 1 : 0, dice.nextInt(5) == 0 ? 1 : 0,
+      made.add(new Item(fewest, fewest, fewest + dice.nextInt(3), dice.nextInt(3), dice.nextInt(20), dice.nextInt(4), each,
+          each - dice.nextInt(60), dice.nextInt(40), uses, units, dice.nextInt(3) - 1, dice.nextInt(6) == 0 ? 1 : 0, dice.nextInt(5) == 0 ? 1 : 0,
           false, new int[0]));
     }
     int[][] earned = {{0, 300, 500, 600}, {0, 250, 500, 620, 700}, {0, 80}};
