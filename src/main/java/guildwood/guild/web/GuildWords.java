@@ -3,6 +3,7 @@ package guildwood.guild.web;
 import guildwood.fit.Fit;
 import guildwood.guild.Change;
 import guildwood.guild.Gap;
+import guildwood.guild.Guild;
 import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
@@ -132,8 +133,42 @@ final class GuildWords {
     if (change instanceof Change.Enlarge enlarge) {
       return messages.say("change.enlarge", units.area(enlarge.fromM2()), units.area(enlarge.toM2()));
     }
+    if (change instanceof Change.Insist insist) {
+      return messages.say("change.insist", wish(insist.wish()));
+    }
     Change.PutIn putIn = (Change.PutIn) change;
     return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
+  }
+
+  /** What sets one guild's plants apart from another's: who joins, who leaves, whose count changes. */
+  List<String> changes(Guild before, Guild now) {
+    List<String> joining = new ArrayList<>();
+    List<String> leaving = new ArrayList<>();
+    List<String> counts = new ArrayList<>();
+    now.counts().forEach((id, count) -> {
+      int then = before.count(id);
+      if (then == 0) {
+        joining.add(messages.say("guild.change.some", count, name(id)));
+      } else if (then != count) {
+        counts.add(messages.say("guild.change.count", name(id), count, then));
+      }
+    });
+    before.counts().forEach((id, count) -> {
+      if (!now.has(id)) {
+        leaving.add(messages.say("guild.change.some", count, name(id)));
+      }
+    });
+    List<String> sentences = new ArrayList<>();
+    say("guild.change.in", joining, sentences);
+    say("guild.change.out", leaving, sentences);
+    say("guild.change.counts", counts, sentences);
+    return sentences;
+  }
+
+  private void say(String key, List<String> parts, List<String> sentences) {
+    if (!parts.isEmpty()) {
+      sentences.add(messages.say(key, String.join(", ", parts)));
+    }
   }
 
   private String easeDetail(Change.EaseRule ease) {
