@@ -24,13 +24,14 @@ final class CharacterWords {
   /**
    * The numbers behind the name.
    *
-   * @param best the proposal that scores best
+   * @param all the proposals it is set apart from, the best first
    */
-  String numbers(Proposal proposal, Proposal best) {
+  String numbers(Proposal proposal, List<Proposal> all) {
     GuildNumbers n = proposal.evaluation().numbers();
     String key = "character.numbers." + proposal.character().key();
     return switch (proposal.character()) {
-      case BEST_SCORE -> messages.say(key, Units.number(proposal.score().total(), 1), n.species(), n.plants());
+      case BEST_SCORE -> all.size() < 2 ? messages.say(key + ".alone", n.species(), n.plants())
+          : messages.say(key, points(proposal, all.get(1)), n.species(), n.plants());
       case MOST_FOOD -> messages.say(key, n.foodSpecies(), n.species());
       case MOST_SOIL_BUILDING -> messages.say(key, n.soilSpecies(), n.species());
       case MOST_FOR_POLLINATORS -> messages.say(key, n.pollinatorSpecies(), n.species());
@@ -42,9 +43,13 @@ final class CharacterWords {
       case FEWEST_SPECIES -> messages.say(key, n.species(), n.plants());
       case BEST_FIT -> messages.say(key, Units.number(n.fitPermille() / 10.0, 1));
       case MOST_NATIVE -> messages.say(key, n.nativeSpecies(), n.species());
-      case ANOTHER_WAY -> messages.say(key, shared(proposal, best), n.species(),
-          Units.number((best.score().totalMilli() - proposal.score().totalMilli()) / 1000.0, 1));
+      case ANOTHER_WAY -> messages.say(key, shared(proposal, all.get(0)), n.species(), points(all.get(0), proposal));
     };
+  }
+
+  /** How far one is above another. */
+  private static String points(Proposal above, Proposal below) {
+    return Units.number((above.score().totalMilli() - below.score().totalMilli()) / 1000.0, 1);
   }
 
   private static int shared(Proposal proposal, Proposal best) {

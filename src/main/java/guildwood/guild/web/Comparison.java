@@ -43,14 +43,14 @@ final class Comparison {
   }
 
   private ComparisonView.Side side(NamedGuild named, Evaluation evaluation) {
-    return new ComparisonView.Side(named.key(), named.label(), named.path(), GuildWords.points(evaluation.score().totalMilli()),
+    return new ComparisonView.Side(named.key(), named.label(), GuildWords.capital(named.label()), named.path(), GuildWords.points(evaluation.score().totalMilli()),
         GuildCode.of(named.guild()), evaluation.breaches().stream().map(views.words()::breach).toList());
   }
 
   private String verdict() {
     int ahead = second.score().totalMilli() - first.score().totalMilli();
     return ahead == 0 ? messages.say("compare.equal")
-        : messages.say("compare.ahead", ahead > 0 ? other.label() : one.label(), GuildWords.points(Math.abs(ahead)));
+        : messages.say("compare.ahead", GuildWords.capital(ahead > 0 ? other.label() : one.label()), GuildWords.points(Math.abs(ahead)));
   }
 
   private List<ComparisonView.SpeciesGroup> species() {

@@ -15,8 +15,8 @@ public record ComparisonView(
     return List.of(one, other);
   }
 
-  /** One of the two; {@code code} as a form carries it. */
-  public record Side(String key, String label, String path, String points, String code, List<String> breaches) {}
+  /** One of the two; {@code label} within a sentence, {@code title} at its beginning, {@code code} as a form carries it. */
+  public record Side(String key, String label, String title, String path, String points, String code, List<String> breaches) {}
 
   /** Species that are only in one, only in the other, or in both; {@code kind} is one, other, counts or same. */
   public record SpeciesGroup(String kind, String title, List<SpeciesRow> rows) {}

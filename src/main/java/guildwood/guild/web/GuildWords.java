@@ -205,6 +205,25 @@ final class GuildWords {
     return low.equals(high) ? low : low + " – " + high;
   }
 
+  /** A range with its unit, or by the names of its classes where the axis counts them. */
+  String measured(Axis axis, Range range) {
+    return switch (axis) {
+      case LIGHT -> messages.say("axis.hours", range(axis, range));
+      case SEASON -> messages.say("axis.days", range(axis, range));
+      case MOISTURE, FERTILITY, TEXTURE -> classes(axis, range);
+      case REACTION, WINTER_COLD -> range(axis, range);
+    };
+  }
+
+  private String classes(Axis axis, Range range) {
+    if (range.min() != Math.rint(range.min()) || range.max() != Math.rint(range.max())) {
+      return range(axis, range);
+    }
+    String low = messages.say("axis." + axis.key() + "." + (int) range.min());
+    String high = messages.say("axis." + axis.key() + "." + (int) range.max());
+    return low.equals(high) ? low : messages.say("axis.to", low, high);
+  }
+
   /** What limits a species in a bed and what nobody knows of it; empty where it suits and all is known. */
   String limit(Fit fit) {
     Optional<String> limit = fit.limiting().filter(a -> a.value() < 1)
@@ -217,6 +236,11 @@ final class GuildWords {
 
   private String area(String squareMetres) {
     return units.area(Double.parseDouble(squareMetres));
+  }
+
+  /** As the beginning of a sentence or heading. */
+  static String capital(String words) {
+    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ENGLISH) + words.substring(1);
   }
 
   /** Thousandths of a point, exact. */

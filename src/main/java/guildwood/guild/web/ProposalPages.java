@@ -103,7 +103,7 @@ public final class ProposalPages implements Routes {
   private Card card(String run, int number, Proposal proposal, Composition composition, GuildViews views) {
     GuildView view = views.view(proposal.evaluation());
     return new Card(number, run + "." + number, GuildCode.of(proposal.guild()), characters.name(proposal),
-        characters.numbers(proposal, composition.best()), view.rounded(), bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.toBuy(), view.cost(),
+        characters.numbers(proposal, composition.proposals()), view.rounded(), bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.toBuy(), view.cost(),
         proposal.score().unmetWishes().stream().map(views.words()::wish).toList());
   }
 
@@ -135,7 +135,7 @@ public final class ProposalPages implements Routes {
     model.put("runPath", path(plan, ctx.pathParam("run")));
     model.put("guild", views.view(proposal.evaluation()));
     model.put("character", characters.name(proposal));
-    model.put("characterNumbers", characters.numbers(proposal, run.state().composition().orElseThrow().best()));
+    model.put("characterNumbers", characters.numbers(proposal, run.state().composition().orElseThrow().proposals()));
     model.put("key", ctx.pathParam("run") + "." + model.get("number"));
     model.put("code", GuildCode.of(proposal.guild()));
     model.put("bound", bound(proposal));

@@ -60,7 +60,7 @@ final class WhyAnswer {
   private String answer(WhyNot why, Species species) {
     String points = GuildWords.points(Math.abs(why.changeMilli()));
     int total = new Evaluator(problem).score(named.guild()).totalMilli();
-    return messages.say("why." + key(why.outcome()), species.name(), named.label(), named.guild().count(species.id()),
+    return messages.say("why." + key(why.outcome()), GuildWords.capital(species.name()), named.label(), named.guild().count(species.id()),
         points, GuildWords.points(total), GuildWords.points(total + why.changeMilli()));
   }
 
@@ -88,7 +88,7 @@ final class WhyAnswer {
   }
 
   private String offered(Axis axis) {
-    return words.range(axis, problem.conditions().get(axis));
+    return words.measured(axis, problem.conditions().get(axis));
   }
 
   /** What the species bears; on the winter and the season there is a limit on one side only. */
@@ -97,7 +97,7 @@ final class WhyAnswer {
     return switch (axis) {
       case WINTER_COLD -> messages.say("why.bears-down-to", units.temperature(tolerated.min()));
       case SEASON -> messages.say("why.needs-days", Units.number(tolerated.min(), 0));
-      default -> words.range(axis, tolerated);
+      default -> words.measured(axis, tolerated);
     };
   }
 

@@ -18,6 +18,11 @@ import java.util.List;
 public record WhyView(String id, String name, String scientificName, String outcome, String answer, List<String> reasons,
     List<AxisRow> axes, List<EasingRow> easings, String guild, List<String> changes, List<String> parts, GuildView with) {
 
+  /** The name as a heading begins with it. */
+  public String title() {
+    return GuildWords.capital(name);
+  }
+
   /** One condition: what the bed offers, what the species bears, and how that fits; {@code verdict} is a verdict's key. */
   public record AxisRow(String axis, String bed, String bears, String verdict, String verdictText, String miss) {}
 
