@@ -22,7 +22,7 @@ public record AxisFit(Axis axis, Range bed, Tolerance tolerance, double value, d
    * Classes count as the stretch of ground they stand for, so that a bed between medium and rich suits a
    * plant of rich ground by half, not by nothing.
    */
-  static AxisFit of(Axis axis, Range bed, Tolerance tolerance) {
+  public static AxisFit of(Axis axis, Range bed, Tolerance tolerance) {
     Range covered = bed.widened(axis.halfClass());
     Tolerance borne = tolerance.overClasses(axis.halfClass());
     return new AxisFit(axis, bed, tolerance, borne.mean(covered), borne.shortfall(covered));

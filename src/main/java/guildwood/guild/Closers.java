@@ -17,6 +17,9 @@ import java.util.TreeSet;
 /** Finds the single smallest changes that close a gap, and solves the bed again with each. */
 final class Closers {
   private static final int MOST_TRIED = 8;
+  /** What a change must bring beyond changing nothing to be worth a line: a tenth of a point. */
+  private static final int WORTH_MILLI = 100;
+
   private static final double[] LARGER = {1.1, 1.25, 1.5, 2};
 
   private final GuildProblem problem;
@@ -46,14 +49,17 @@ final class Closers {
       solved(new Change.Insist(wish)).ifPresent(closers::add);
       putIn(open.speciesId()).ifPresent(closers::add);
     }
-    // Whatever else is changed must bring more than insisting on the wish with nothing changed.
-    int least = closers.stream().mapToInt(Closer::totalMilli).max().orElse(Integer.MIN_VALUE);
+    if (closers.size() == 2 && closers.get(0).guild().equals(closers.get(1).guild())) {
+      closers.remove(0);
+    }
+    // Whatever else is changed must bring clearly more than insisting on the wish with nothing changed.
+    int least = closers.stream().mapToInt(c -> c.totalMilli() + WORTH_MILLI).max().orElse(Integer.MIN_VALUE);
     shutOutByOneThing(changes);
     if (reason instanceof Gap.Reason.CouldComeIn || reason instanceof Gap.Reason.NoRoom) {
       limits(changes);
     }
     changes.values().stream().limit(MOST_TRIED)
-        .forEach(change -> solved(change).filter(c -> c.totalMilli() > least).ifPresent(closers::add));
+        .forEach(change -> solved(change).filter(c -> c.totalMilli() >= least).ifPresent(closers::add));
     enlarged(reason).ifPresent(closers::add);
     closers.sort(Comparator.comparingInt(Closer::gainMilli).reversed());
     return closers;
@@ -141,13 +147,22 @@ final class Closers {
     int plants = Math.min(Rules.MOST_PLANTS, rules.maxPlants() + Math.max(2, rules.maxPlants() / 10));
     ease(changes, GuildRule.TOO_MANY_PLANTS, plants, rules.withMaxPlants(plants));
     if (rules.budgetCents().isPresent()) {
-      int cents = Math.min(Rules.MOST_CENTS, Math.max(1_000, rules.budgetCents().getAsInt() / 4 * 5));
+      int cents = (int) Math.min(Rules.MOST_CENTS, moreMoney(rules.budgetCents().getAsInt()));
       ease(changes, GuildRule.OVER_BUDGET, cents, rules.withBudgetCents(OptionalInt.of(cents)));
     }
     if (rules.maxSpeciesPerGenus() < Rules.MOST_SPECIES) {
       int species = rules.maxSpeciesPerGenus() + 1;
       ease(changes, GuildRule.GENUS_LIMIT, species, rules.withMaxSpeciesPerGenus(species));
     }
+  }
+
+  /** A quarter more, or what the cheapest provider costs on top, in whole units of money. */
+  private long moreMoney(int budget) {
+    long cheapest = problem.candidates().stream().filter(c -> c.provides(wish) && eligibility.isEligible(c))
+        .mapToLong(c -> new Member(c, Math.max(eligibility.fewest(c), problem.standing(c.speciesId()) + 1),
+            problem.standing(c.speciesId())).costCents(problem.rules()))
+        .min().orElse(0);
+    return (Math.max(budget / 4 * 5L, budget + cheapest) + 99) / 100 * 100;
   }
 
   private static void ease(Map<Object, Change> changes, GuildRule rule, int to, Rules rules) {

@@ -28,7 +28,8 @@ public final class Composer {
    */
   public Composition compose(GuildProblem problem, long seed, int howMany, Progress progress) {
     Drafts drafts = draft(problem, seed, howMany, progress);
-    List<Gap> gaps = new Questions(problem, seed).gaps(drafts.proposals.get(0).guild());
+    List<Gap> gaps = drafts.cancelled ? List.of()
+        : new Questions(problem, seed).gaps(drafts.proposals.get(0).guild());
     return new Composition(drafts.proposals, gaps, drafts.cancelled);
   }
 
@@ -98,7 +99,7 @@ public final class Composer {
   /** The bound on the rank as a bound on the score of guilds with no more unmet musts than this. */
   private static int boundMilli(long roof, int unmet) {
     long earned = Math.min(PointScale.TOTAL_MILLI, roof + unmet * ScoreBreakdown.MUST_RANK);
-    return (int) Math.max(0, earned - (long) unmet * PointScale.UNMET_MUST_MILLI);
+    return PointScale.afterUnmetMusts((int) earned, unmet);
   }
 
   /** Passes the search's progress on as guilds. */

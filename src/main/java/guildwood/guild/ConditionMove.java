@@ -1,5 +1,6 @@
 package guildwood.guild;
 
+import guildwood.fit.AxisFit;
 import guildwood.fit.Tolerance;
 import guildwood.kernel.Range;
 import guildwood.species.Axis;
@@ -37,7 +38,7 @@ final class ConditionMove {
       if (moved.min() < axis.lowest() || moved.max() > axis.highest()) {
         return Optional.empty();
       }
-      if (tolerance.mean(moved) >= threshold) {
+      if (AxisFit.of(axis, moved, tolerance).value() >= threshold) {
         return Optional.of(moved);
       }
     }

@@ -88,6 +88,8 @@ public record Draft(String name, Guild guild, SortedMap<String, Mark> marks) {
       }
     });
     pinned.replaceAll((id, count) -> guild.has(id) ? guild.count(id) : count);
+    // More may stand in a bed than anybody may plan; they stay without being fixed.
+    pinned.values().removeIf(count -> count > Rules.MOST_PLANTS);
     return kept.withBanned(banned).withPinned(pinned);
   }
 

@@ -6,13 +6,14 @@ package guildwood.guild;
  *
  * @param boundSteps steps of the bound's prices
  * @param moves moves of the annealing for each proposal
- * @param nodes branches the exact completion may look at before it settles for a bound; 0 switches it off
+ * @param nodes branches the exact completion may look at before it settles for a bound, fewer where very many
+ *     species are left in question; 0 switches it off
  */
 public record Effort(int boundSteps, int moves, int nodes) {
   /** For what-if questions and closers. */
-  public static final Effort QUICK = new Effort(120, 15_000, 0);
+  public static final Effort QUICK = new Effort(150, 10_000, 150);
   /** For composing a bed. */
-  public static final Effort USUAL = new Effort(400, 60_000, 20_000);
+  public static final Effort USUAL = new Effort(400, 40_000, 25_000);
   /** Where proof is worth waiting for. */
   public static final Effort THOROUGH = new Effort(800, 200_000, 400_000);
 

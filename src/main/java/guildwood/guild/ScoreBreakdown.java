@@ -21,7 +21,7 @@ public record ScoreBreakdown(int totalMilli, List<Part> parts) {
     FIT,
     /** Few new plants to find. */
     THRIFT,
-    /** Taken off for a must that nobody in the guild meets. */
+    /** Half of what is left, taken off for a must that nobody in the guild meets. */
     UNMET_MUST;
 
     public String key() {
@@ -77,7 +77,7 @@ public record ScoreBreakdown(int totalMilli, List<Part> parts) {
 
   /**
    * The order in which guilds are better: fewer unmet musts first, then what they earn. The score alone
-   * follows it except where one must costs more than 25 points elsewhere.
+   * follows it except where one more must costs more than half of the points.
    */
   public long rank() {
     return earnedMilli() - unmetMusts().size() * MUST_RANK;

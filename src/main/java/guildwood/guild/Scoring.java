@@ -36,7 +36,7 @@ final class Scoring {
     for (int i = 0; i < problem.wishes().size(); i++) {
       Wish wish = problem.wishes().get(i);
       if (wish.must() && parts.get(i).shares().isEmpty()) {
-        int taken = Math.min(left, PointScale.UNMET_MUST_MILLI);
+        int taken = left - PointScale.afterUnmetMusts(left, 1);
         left -= taken;
         parts.add(new ScoreBreakdown.Part(
             ScoreBreakdown.Subject.UNMET_MUST, Optional.of(wish), -taken, 0, List.of()));
@@ -80,7 +80,7 @@ final class Scoring {
       }
       Stature stature = member.candidate().stature().get();
       int room = left.getOrDefault(stature.layer(), scale.fitMilliOfLayer());
-      int earned = (int) Math.min(room, (long) member.count() * scale.fitMilliOf(member.candidate(), stature.crownDm2()));
+      int earned = (int) Math.min(room, scale.fitMilliOf(member.candidate(), stature.crownDm2(), member.count()));
       left.put(stature.layer(), room - earned);
       sum += earned;
       shares.add(new ScoreBreakdown.Share(member.id(), earned, Optional.empty()));

@@ -62,6 +62,21 @@ final class RandomBeds {
     return beds.problem(candidates, areas[beds.dice.nextInt(3)], 6 + beds.dice.nextInt(6), false);
   }
 
+  /** Few species, little money, one species a genus, and four to six musts. */
+  static GuildProblem tight(long seed, int candidates) {
+    GuildProblem ordinary = ordinary(seed, candidates);
+    Random dice = new Random(seed * 0x9E3779B97F4A7C15L + 1);
+    List<Wish> wishes = new ArrayList<>();
+    int musts = 4 + dice.nextInt(3);
+    for (int w = 0; w < ordinary.wishes().size(); w++) {
+      Wish wish = ordinary.wishes().get(w);
+      wishes.add(w < musts ? wish.asMust() : wish.asNice());
+    }
+    Rules rules = ordinary.rules().withMaxSpecies(4 + dice.nextInt(2)).withMaxSpeciesPerGenus(1)
+        .withBudgetCents(OptionalInt.of(2_500 + dice.nextInt(4_000))).withMaxPlants(12 + dice.nextInt(20));
+    return ordinary.withWishes(wishes).withRules(rules);
+  }
+
   private GuildProblem problem(int count, double areaM2, int maxSpecies, boolean tiny) {
     List<Candidate> candidates = new ArrayList<>();
     int genera = Math.max(3, count * 2 / 3);
@@ -71,7 +86,7 @@ final class RandomBeds {
     List<Wish> wishes = wishes(tiny ? 2 + dice.nextInt(6) : 6 + dice.nextInt(12));
     Rules rules = Rules.forArea(areaM2).withMaxSpecies(maxSpecies);
     if (tiny) {
-      rules = rules.withMaxPlants(4 + dice.nextInt(6)).withMaxSpeciesPerGenus(1 + dice.nextInt(2));
+      rules = rules.withMaxPlants(5 + dice.nextInt(9)).withMaxSpeciesPerGenus(1 + dice.nextInt(2));
     }
     rules = rules.withBorderline(dice.nextBoolean()).withNotKnown(dice.nextInt(3) == 0);
     if (dice.nextInt(2) == 0) {

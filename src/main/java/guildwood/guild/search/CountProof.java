@@ -3,32 +3,25 @@ package guildwood.guild.search;
 import java.util.Arrays;
 
 /**
- * The best counts of a fixed set of items, exactly: depth first over the counts, largest loss first, cut off
- * by a Lagrangian bound over the caps and the budget.
+ * The best counts of a fixed set of items, exactly: branch and bound over the counts with a linear program
+ * at every branch, whose prices are evaluated once more by themselves, so that its rounding errors can make
+ * the bound loose but never wrong.
  */
 final class CountProof {
-  private static final int STEPS = 60;
-  private static final int MOST_NODES = 30_000;
+  private static final int MOST_NODES = 3_000;
+  private static final int STRETCHES = 3;
+
+  /** Stands for a budget without limit, so that numbers stay small enough to be exact. */
+  private static final double MUCH_MONEY = 1e12;
 
   private final Selection s;
-  private final double[] price;
-  private final double[] bestPrice;
-  private final long[] room;
-  private long budget;
-
   private int[] set;
   private int size;
-  private int[] low;
-  private int[] high;
-  private int[] order;
-  private double[] freeEach;
-  private double[] paidEach;
-  private int[] peak;
-  private double[] spare;
-  private int[] at;
+  private long fixed;
+  private long[] room;
+  private long budget;
   private long bestValue;
   private int[] bestCounts;
-  private double roof;
   private int nodes;
 
   /** False where the last call gave up before it was certain. */
@@ -39,9 +32,6 @@ final class CountProof {
 
   CountProof(Selection selection) {
     s = selection;
-    price = new double[s.caps.length + 1];
-    bestPrice = new double[s.caps.length + 1];
-    room = new long[s.caps.length];
   }
 
   /**
@@ -50,24 +40,20 @@ final class CountProof {
    * @return null where there are none (if {@link #certain})
    */
   Choice better(int[] items, int[] fewest, long goal) {
-    begin(items, fewest);
+    set = items;
+    size = items.length;
     certain = true;
-    long fixed = s.base + aims();
-    long floor = goal - fixed;
-    if (!roomForFewest()) {
-      return null;
-    }
-    highest();
-    roof = bound(floor);
-    most = fixed + roof;
-    if (StrictMath.floor(roof + Bound.SLACK) <= floor) {
-      return null;
-    }
-    bestValue = floor;
-    bestCounts = null;
     nodes = 0;
-    prepare();
-    search(0, 0, 0);
+    fixed = s.base + aims();
+    bestValue = goal - fixed;
+    bestCounts = null;
+    most = Double.NEGATIVE_INFINITY;
+    int[] high = new int[size];
+    for (int p = 0; p < size; p++) {
+      high[p] = s.most[set[p]];
+    }
+    search(fewest, high);
+    most = Math.max(most, fixed + bestValue);
     if (bestCounts == null) {
       return null;
     }
@@ -76,19 +62,6 @@ final class CountProof {
       counts[set[p]] = bestCounts[p];
     }
     return new Choice(counts, fixed + bestValue);
-  }
-
-  private void begin(int[] items, int[] fewest) {
-    set = items;
-    size = items.length;
-    low = fewest;
-    high = new int[size];
-    order = new int[size];
-    freeEach = new double[size];
-    paidEach = new double[size];
-    peak = new int[size];
-    spare = new double[size + 1];
-    at = new int[size];
   }
 
   private long aims() {
@@ -103,35 +76,93 @@ final class CountProof {
     return bonus + s.aimsValue(units);
   }
 
-  private boolean roomForFewest() {
-    System.arraycopy(s.caps, 0, room, 0, room.length);
-    budget = s.budget;
-    for (int p = 0; p < size; p++) {
-      take(p, low[p]);
+  private void search(int[] low, int[] highest) {
+    if (!reserve(low)) {
+      return;
     }
-    for (long left : room) {
-      if (left < 0) {
-        return false;
+    int[] high = new int[size];
+    for (int p = 0; p < size; p++) {
+      high[p] = (int) Math.min(highest[p], low[p] + goes(p, low[p]));
+      if (high[p] < low[p]) {
+        return;
       }
     }
-    return budget >= 0;
-  }
-
-  private void take(int p, int count) {
-    int i = set[p];
-    for (int k = 0; k < s.useAt[i].length; k++) {
-      room[s.useAt[i][k]] -= s.use[i][k] * count;
+    LinearProgram program = program(low, high);
+    program.solve();
+    double roof = roof(low, high, program.price);
+    if (StrictMath.floor(roof + Bound.SLACK) <= bestValue) {
+      return;
+    }
+    if (++nodes > MOST_NODES) {
+      certain = false;
+      most = Math.max(most, fixed + roof);
+      return;
+    }
+    int[] counts = new int[size];
+    int split = mostBroken(low, program, counts);
+    keep(counts.clone(), high);
+    if (split < 0 && StrictMath.floor(roof + Bound.SLACK) > bestValue) {
+      // Whole already, yet short of the roof: rounding in the program. Split what is widest.
+      split = widest(low, high);
+    }
+    if (split >= 0) {
+      halves(low, high, split, Math.max(low[split], Math.min(high[split] - 1, counts[split])));
     }
   }
 
-  private void highest() {
+  /** Rounds the program's counts down into {@code counts}; the position of the one furthest from whole, -1 where all are. */
+  private int mostBroken(int[] low, LinearProgram program, int[] counts) {
+    int split = -1;
+    double half = 1e-6;
     for (int p = 0; p < size; p++) {
+      double count = low[p];
+      for (int stretch = 0; stretch < STRETCHES; stretch++) {
+        count += program.value[stretch * size + p];
+      }
+      counts[p] = (int) StrictMath.floor(count + 1e-6);
+      double off = Math.abs(count - StrictMath.rint(count));
+      if (off > half) {
+        half = off;
+        split = p;
+      }
+    }
+    return split;
+  }
+
+  /** Looks at the counts above and below a split one after the other. */
+  private void halves(int[] low, int[] high, int split, int at) {
+    int[] raised = low.clone();
+    raised[split] = at + 1;
+    search(raised, high);
+    int[] lowered = high.clone();
+    lowered[split] = at;
+    search(low, lowered);
+  }
+
+  private static int widest(int[] low, int[] high) {
+    int widest = -1;
+    for (int p = 0; p < low.length; p++) {
+      if (high[p] > low[p] && (widest < 0 || high[p] - low[p] > high[widest] - low[widest])) {
+        widest = p;
+      }
+    }
+    return widest;
+  }
+
+  /** Takes the least counts out of the caps; false where they do not fit. */
+  private boolean reserve(int[] low) {
+    room = s.caps.clone();
+    budget = s.budget;
+    boolean fits = true;
+    for (int p = 0; p < size; p++) {
+      int i = set[p];
+      for (int k = 0; k < s.useAt[i].length; k++) {
+        room[s.useAt[i][k]] -= s.use[i][k] * low[p];
+        fits &= room[s.useAt[i][k]] >= 0;
+      }
       budget -= cost(p, low[p]);
     }
-    for (int p = 0; p < size; p++) {
-      long more = s.most[set[p]] - low[p];
-      high[p] = low[p] + (int) Math.max(0, Math.min(more, goes(p, low[p])));
-    }
+    return fits && budget >= 0;
   }
 
   private long cost(int p, int count) {
@@ -151,153 +182,93 @@ final class CountProof {
     return more;
   }
 
-  /** Subgradient steps on the prices of what is left beyond the fewest of each. */
-  private double bound(long goal) {
-    Arrays.fill(price, 0);
-    double best = Double.POSITIVE_INFINITY;
-    double length = 1.5;
-    double[] slope = new double[price.length];
-    for (int step = 0; step < STEPS; step++) {
-      double value = evaluate(price, slope);
-      if (value < best) {
-        best = value;
-        System.arraycopy(price, 0, bestPrice, 0, price.length);
-      } else {
-        length *= 0.85;
-      }
-      double norm = 0;
-      for (int r = 0; r < slope.length; r++) {
-        slope[r] = price[r] <= 0 && slope[r] > 0 ? 0 : slope[r];
-        norm += slope[r] * slope[r];
-      }
-      if (norm < 1e-12 || StrictMath.floor(best + Bound.SLACK) <= goal) {
-        break;
-      }
-      double by = length * Math.max(0.5, value - goal) / norm;
-      for (int r = 0; r < slope.length; r++) {
-        price[r] = Math.max(0, price[r] - by * slope[r]);
+  /** Variables: by stretch of its value, how many more of every item lie in it. */
+  private LinearProgram program(int[] low, int[] high) {
+    double[] gain = new double[STRETCHES * size];
+    double[] upper = new double[STRETCHES * size];
+    double[][] uses = new double[room.length + 1][STRETCHES * size];
+    double[] caps = new double[room.length + 1];
+    for (int r = 0; r < room.length; r++) {
+      caps[r] = room[r];
+    }
+    caps[room.length] = Math.min(budget, MUCH_MONEY);
+    for (int p = 0; p < size; p++) {
+      int i = set[p];
+      for (int stretch = 0; stretch < STRETCHES; stretch++) {
+        int v = stretch * size + p;
+        gain[v] = s.one[i][stretch];
+        upper[v] = within(i, stretch, low[p], high[p]);
+        for (int k = 0; k < s.useAt[i].length; k++) {
+          uses[s.useAt[i][k]][v] = s.use[i][k];
+        }
+        uses[room.length][v] = isPaid(i, stretch) ? s.price[i] : 0;
       }
     }
-    evaluate(bestPrice, slope);
-    return best;
+    return new LinearProgram(gain, uses, caps, upper);
   }
 
-  private double evaluate(double[] prices, double[] slope) {
-    double total = 0;
+  /** How many of the counts above low and up to high lie in a stretch. */
+  private int within(int i, int stretch, int low, int high) {
+    int from = stretch == 0 ? 0 : stretch == 1 ? s.firstEnd[i] : s.secondEnd[i];
+    int to = stretch == 0 ? s.firstEnd[i] : stretch == 1 ? s.secondEnd[i] : Integer.MAX_VALUE;
+    return Math.max(0, Math.min(high, to) - Math.max(low, from));
+  }
+
+  private boolean isPaid(int i, int stretch) {
+    return stretch == 2 || stretch == 1 && s.firstEnd[i] == s.free[i];
+  }
+
+  /** The Lagrangian bound at these prices: valid whatever they are, as long as none is negative. */
+  private double roof(int[] low, int[] high, double[] price) {
+    double total = price[room.length] * Math.min(budget, MUCH_MONEY);
     for (int r = 0; r < room.length; r++) {
-      total += room[r] > 0 ? prices[r] : 0;
-      slope[r] = room[r] > 0 ? 1 : 0;
+      total += price[r] * room[r];
     }
-    int last = room.length;
-    total += budget > 0 ? prices[last] : 0;
-    slope[last] = budget > 0 ? 1 : 0;
     for (int p = 0; p < size; p++) {
-      total += evaluate(p, prices, slope);
+      int i = set[p];
+      double cost = 0;
+      for (int k = 0; k < s.useAt[i].length; k++) {
+        cost += price[s.useAt[i][k]] * s.use[i][k];
+      }
+      total += s.countValue(i, low[p]);
+      for (int stretch = 0; stretch < STRETCHES; stretch++) {
+        double paid = isPaid(i, stretch) ? price[room.length] * s.price[i] : 0;
+        total += Math.max(0, s.one[i][stretch] - cost - paid) * within(i, stretch, low[p], high[p]);
+      }
     }
     return total;
   }
 
-  private double evaluate(int p, double[] prices, double[] slope) {
-    int i = set[p];
-    double each = s.each[i];
-    for (int k = 0; k < s.useAt[i].length; k++) {
-      int r = s.useAt[i][k];
-      each -= room[r] > 0 ? prices[r] * s.use[i][k] / room[r] : 0;
-    }
-    double paid = each - (s.each[i] - s.eachPaid[i]) - (budget > 0 ? prices[room.length] * s.price[i] / budget : 0);
-    freeEach[p] = each;
-    paidEach[p] = paid;
-    int free = Math.max(low[p], Math.min(high[p], s.free[i]));
-    peak[p] = each <= 0 ? low[p] : paid <= 0 ? free : high[p];
-    for (int k = 0; k < s.useAt[i].length; k++) {
-      int r = s.useAt[i][k];
-      slope[r] -= room[r] > 0 ? (double) s.use[i][k] * (peak[p] - low[p]) / room[r] : 0;
-    }
-    slope[room.length] -= budget > 0 ? (double) (cost(p, peak[p]) - cost(p, low[p])) / budget : 0;
-    return s.countValue(i, low[p]) + reduced(p, peak[p]);
-  }
-
-  /** Worth at these prices of the counts beyond the fewest. */
-  private double reduced(int p, int count) {
-    int freeLeft = Math.max(0, s.free[set[p]] - low[p]);
-    int more = count - low[p];
-    int paid = Math.max(0, more - freeLeft);
-    return freeEach[p] * (more - paid) + paidEach[p] * paid;
-  }
-
-  /** Items whose worth changes fastest with the count come first: their counts are all but decided. */
-  private void prepare() {
-    double[] steep = new double[size];
-    for (int p = 0; p < size; p++) {
-      steep[p] = high[p] == low[p] ? Double.MAX_VALUE
-          : Math.min(Math.abs(freeEach[p]), Math.abs(paidEach[p])) * 1e3 + s.grain(set[p]);
-    }
-    for (int p = 0; p < size; p++) {
-      int to = p;
-      while (to > 0 && steep[order[to - 1]] < steep[p]) {
-        order[to] = order[to - 1];
-        to--;
+  /** Takes whole counts that fit, filled up with what still goes, as the best so far where they are. */
+  private void keep(int[] counts, int[] high) {
+    long[] roomBefore = room;
+    long budgetBefore = budget;
+    if (reserve(counts)) {
+      for (int p = 0; p < size; p++) {
+        int i = set[p];
+        int worthwhile = Math.min(high[p], s.wanted[i]) - counts[p];
+        int add = (int) Math.max(0, Math.min(goes(p, counts[p]), worthwhile));
+        budget -= cost(p, counts[p] + add) - cost(p, counts[p]);
+        counts[p] += add;
+        for (int k = 0; k < s.useAt[i].length; k++) {
+          room[s.useAt[i][k]] -= s.use[i][k] * add;
+        }
       }
-      order[to] = p;
-    }
-  }
-
-  /**
-   * @param lost what the counts so far lose against the best ones at these prices
-   * @param value of the counts so far
-   */
-  private void search(int depth, double lost, long value) {
-    if (++nodes > MOST_NODES) {
-      certain = false;
-      return;
-    }
-    if (depth == size) {
+      long value = 0;
+      for (int p = 0; p < size; p++) {
+        value += s.countValue(set[p], counts[p]);
+      }
       if (value > bestValue) {
         bestValue = value;
-        bestCounts = at.clone();
+        bestCounts = counts.clone();
       }
-      return;
     }
-    int p = order[depth];
-    int most = (int) Math.min(high[p], low[p] + goes(p, low[p]));
-    if (depth == size - 1) {
-      last(p, most, value);
-      return;
-    }
-    int start = Math.min(peak[p], most);
-    for (int count = start; count >= low[p] && alive(lost, p, count); count--) {
-      descend(depth, p, count, lost, value);
-    }
-    for (int count = start + 1; count <= most && alive(lost, p, count); count++) {
-      descend(depth, p, count, lost, value);
-    }
+    room = roomBefore;
+    budget = budgetBefore;
   }
 
-  private boolean alive(double lost, int p, int count) {
-    double loss = lost + reduced(p, peak[p]) - reduced(p, count);
-    return certain && StrictMath.floor(roof - loss + Bound.SLACK) > bestValue;
-  }
-
-  private void descend(int depth, int p, int count, double lost, long value) {
-    take(p, count - low[p]);
-    long spent = cost(p, count) - cost(p, low[p]);
-    budget -= spent;
-    at[p] = count;
-    search(depth + 1, lost + reduced(p, peak[p]) - reduced(p, count), value + s.countValue(set[p], count));
-    budget += spent;
-    take(p, low[p] - count);
-  }
-
-  /** The last item takes as many as fit, as long as each is worth something. */
-  private void last(int p, int most, long value) {
-    int i = set[p];
-    int count = s.eachPaid[i] > 0 ? most
-        : s.each[i] > 0 ? Math.max(low[p], Math.min(most, s.free[i])) : low[p];
-    long sum = value + s.countValue(i, count);
-    if (sum > bestValue) {
-      at[p] = count;
-      bestValue = sum;
-      bestCounts = at.clone();
-    }
+  @Override
+  public String toString() {
+    return Arrays.toString(set) + " worth " + bestValue + " after " + nodes;
   }
 }

@@ -12,11 +12,11 @@ record Reduced(Selection selection, int[] kept, int items) {
     bound.at(descent.best);
     double spare = bound.value - best.value() - 1 + 2 * Bound.SLACK;
     boolean[] keep = new boolean[s.items];
-    for (int p = 0; p < bound.picks; p++) {
-      keep[bound.picked[p]] = true;
+    for (int p = 0; p < bound.picking.picks; p++) {
+      keep[bound.picking.picked[p]] = true;
     }
-    for (int o = 0; o < bound.opens; o++) {
-      keep[bound.open[o]] |= bound.lossIn(bound.open[o]) <= spare;
+    for (int o = 0; o < bound.left.opens; o++) {
+      keep[bound.left.open[o]] |= bound.picking.lossIn(bound.left.open[o]) <= spare;
     }
     for (int i : best.set()) {
       keep[i] = true;
@@ -43,6 +43,11 @@ record Reduced(Selection selection, int[] kept, int items) {
     }
     Selection core = new Selection(items, s.base, s.mostItems, s.caps, s.budget, s.groupRoom, s.earned, s.must);
     return new Reduced(core, Arrays.copyOf(kept, count), s.items);
+  }
+
+  /** The same after another reduction of what this one kept. */
+  Reduced then(Reduced further) {
+    return new Reduced(further.selection, Arrays.stream(further.kept).map(k -> kept[k]).toArray(), items);
   }
 
   Choice into(Choice whole) {

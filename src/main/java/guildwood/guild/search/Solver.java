@@ -12,6 +12,13 @@ import java.util.stream.IntStream;
  * exact completion while it pays. The same selection, seed and effort give the same answer.
  */
 public final class Solver {
+  private static final int MOST_NARROWINGS = 4;
+  private static final int NARROWING_STEPS = 150;
+  private static final int MORE_WALKS = 6;
+
+  /** Items left after narrowing for which the given number of branches is meant; more items, fewer branches. */
+  private static final int USUAL_CORE = 60;
+
   private final Selection s;
   private final long seed;
   private final int boundSteps;
@@ -63,7 +70,6 @@ public final class Solver {
     double limit = descent.bestValue;
     if (goesOn && listener.goesOn(10, best)) {
       best = walk(best, moves, seed, (move, found) -> listener.goesOn(10 + (int) (40L * move / moves), found));
-      best = counted(best);
       goesOn = listener.goesOn(50, best);
     } else {
       goesOn = false;
@@ -77,14 +83,14 @@ public final class Solver {
 
   /** Finds prices for the whole selection, and with them the order in which the walk prefers items. */
   private Choice price(Choice start) {
-    bound.settle(Fixing.nothing(s));
+    bound.left.settle(Fixing.nothing(s));
     descent.run(descent.firstPrices(), boundSteps, start.value(), 1.2);
     bound.at(descent.best);
     filling.guidedBy(descent.best);
     double[] worth = new double[s.items];
     Arrays.fill(worth, Double.NEGATIVE_INFINITY);
-    for (int o = 0; o < bound.opens; o++) {
-      worth[bound.open[o]] = bound.worth[bound.open[o]];
+    for (int o = 0; o < bound.left.opens; o++) {
+      worth[bound.left.open[o]] = bound.picking.worth[bound.left.open[o]];
     }
     favourites = IntStream.range(0, s.items).filter(i -> worth[i] > Double.NEGATIVE_INFINITY).boxed()
         .sorted(Comparator.<Integer>comparingDouble(i -> -worth[i]).thenComparing(i -> i))
@@ -93,10 +99,18 @@ public final class Solver {
     return start;
   }
 
+  /** A walk, and the exact counts of the good sets it came by. */
   private Choice walk(Choice start, int steps, long walkSeed, Annealing.Walk watch) {
     Annealing annealing = new Annealing(s, filling, walkSeed, favourites, core);
     annealing.run(start.set(), steps, watch);
-    return annealing.best.value() >= start.value() ? annealing.best : start;
+    Choice best = annealing.best.value() >= start.value() ? annealing.best : start;
+    CountProof proof = new CountProof(s);
+    for (int[] set : annealing.good()) {
+      int[] fewest = s.fewestOf(set);
+      Choice better = fewest == null ? null : proof.better(set, fewest, best.value());
+      best = better == null ? best : better;
+    }
+    return best;
   }
 
   /** The same items with the best counts. */
@@ -107,12 +121,49 @@ public final class Solver {
     return better == null ? choice : better;
   }
 
+  /** Narrows the selection down as long as that pays, then settles who is in and who is out. */
   private Solved complete(Choice best, double limit, Listener listener) {
-    Reduced reduced = Reduced.of(s, bound, descent, best);
-    Completion completion = new Completion(reduced.selection(), reduced.into(best));
-    completion.run(descent.best, limit, nodes, (looked, found) ->
-        listener.goesOn(50 + (int) (40L * looked / nodes), reduced.outOf(found)));
-    return new Solved(reduced.outOf(completion.best), completion.roof, completion.proven);
+    Selection core = s;
+    Bound coreBound = bound;
+    Descent coreDescent = descent;
+    Reduced reduced = Reduced.of(core, coreBound, coreDescent, best);
+    Reduced whole = reduced;
+    double roof = limit;
+    for (int round = 0; round < MOST_NARROWINGS && reduced.selection().items < 0.9 * core.items; round++) {
+      core = reduced.selection();
+      Choice inner = whole.into(best);
+      coreBound = new Bound(core);
+      if (!coreBound.left.settle(Fixing.nothing(core))) {
+        break;
+      }
+      Descent next = new Descent(core, coreBound);
+      next.run(coreDescent.best, NARROWING_STEPS, best.value(), 0.8);
+      coreDescent = next;
+      roof = Math.min(roof, next.bestValue);
+      if (next.settled(best.value())) {
+        return new Solved(best, best.value(), true);
+      }
+      reduced = Reduced.of(core, coreBound, coreDescent, inner);
+      whole = whole.then(reduced);
+    }
+    Reduced kept = whole;
+    int affordable = (int) Math.max(1, (long) nodes * USUAL_CORE / Math.max(USUAL_CORE, kept.selection().items));
+    Completion completion = new Completion(kept.selection(), kept.into(best));
+    completion.run(coreDescent.best, roof, affordable, (looked, found) ->
+        listener.goesOn(50 + (int) (40L * looked / affordable), kept.outOf(found)));
+    Choice found = kept.outOf(completion.best);
+    return completion.proven ? new Solved(found, completion.roof, true) : again(found, completion.roof, listener);
+  }
+
+  /** Where the proof did not come through there may be something better left: a few more walks look for it. */
+  private Solved again(Choice best, long roof, Listener listener) {
+    Choice found = best;
+    for (int walk = 1; walk <= MORE_WALKS && found.value() < roof && listener.goesOn(90, found); walk++) {
+      Choice from = walk % 2 == 0 ? found : new Greedy(s, filling).choose();
+      Choice other = walk(from, moves, seed + 7_919L * walk, (move, now) -> true);
+      found = other.value() > found.value() ? other : found;
+    }
+    return new Solved(found, roof, found.value() == roof);
   }
 
   /**

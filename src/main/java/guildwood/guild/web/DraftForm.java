@@ -13,6 +13,8 @@ import java.util.OptionalInt;
 
 /** A draft as form fields, both ways. */
 final class DraftForm {
+  private static final int MOST_OF_ONE = Rules.MOST_PLANTS;
+
   private DraftForm() {}
 
   static Map<String, String> fill(Bench bench) {
@@ -27,37 +29,46 @@ final class DraftForm {
     return values;
   }
 
-  /** The draft that was typed; a count that cannot be read is refused and leaves the species at one plant. */
+  /** The draft that was typed: its counts, and which species are kept at exactly those. */
   static Draft read(Form form, Bench bench) {
-    GuildProblem problem = bench.base();
-    Draft draft = bench.draft().named(form.text("name", SavedGuild.LONGEST_NAME));
-    Guild guild = problem.standingGuild();
-    for (String id : form.names("count.")) {
-      OptionalInt count = form.wholeNumber("count." + id, 0, Rules.MOST_PLANTS);
-      if (problem.find(id).isPresent()) {
-        guild = guild.with(id, Math.max(count.orElse(1), problem.standing(id)));
-      }
-    }
-    Draft changed = draft.with(added(form, problem, guild));
+    Draft changed = bench.draft().named(form.text("name", SavedGuild.LONGEST_NAME)).with(guild(form, bench.base()));
     for (String id : form.names("count.")) {
       boolean wanted = form.ticked("keep." + id) && changed.guild().has(id);
-      if (wanted != bench.isKept(id) && problem.find(id).isPresent()) {
+      if (wanted != bench.isKept(id) && bench.base().find(id).isPresent()) {
         changed = wanted ? changed.keeping(id) : changed.freeing(id);
       }
     }
     return changed;
   }
 
-  private static Guild added(Form form, GuildProblem problem, Guild guild) {
+  /**
+   * The guild that was typed. What cannot be read or be is refused beside its field; that species then counts
+   * as one plant, or as those that stand, and one to add stays out.
+   */
+  private static Guild guild(Form form, GuildProblem problem) {
+    Guild guild = problem.standingGuild();
+    for (String id : form.names("count.")) {
+      if (problem.find(id).isPresent()) {
+        guild = guild.with(id, count(form, "count." + id, problem.standing(id)));
+      }
+    }
     String added = form.value("add");
-    if (added.isEmpty()) {
-      return guild;
-    }
-    OptionalInt count = form.wholeNumber("addCount", 1, Rules.MOST_PLANTS);
-    if (problem.find(added).isEmpty()) {
+    OptionalInt plants = form.wholeNumber("addCount", 1, MOST_OF_ONE);
+    if (!added.isEmpty() && problem.find(added).isEmpty()) {
       form.refuse(Finding.of("item.unknown", "add", added));
-      return guild;
+    } else if (!added.isEmpty() && !guild.has(added) && form.messageOf("addCount").isEmpty()) {
+      guild = guild.with(added, plants.orElse(1));
     }
-    return guild.has(added) ? guild : guild.with(added, count.orElse(1));
+    return guild;
+  }
+
+  private static int count(Form form, String field, int standing) {
+    OptionalInt count = form.wholeNumber(field, 0, Math.max(MOST_OF_ONE, standing));
+    if (form.value(field).isBlank()) {
+      form.refuse(Finding.of("value.missing", field));
+    } else if (count.isPresent() && count.getAsInt() < standing) {
+      form.refuse(Finding.of("below-standing", field, standing));
+    }
+    return Math.max(count.orElse(1), standing);
   }
 }

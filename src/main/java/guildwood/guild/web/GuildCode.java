@@ -1,17 +1,17 @@
 package guildwood.guild.web;
 
+import guildwood.bed.Bed;
 import guildwood.guild.Guild;
-import guildwood.guild.Rules;
+import io.javalin.http.BadRequestResponse;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import io.javalin.http.BadRequestResponse;
 
 /** A guild as one line, {@code allium-schoenoprasum:5,rubus-idaeus:3}, to travel in a form or an address. */
 final class GuildCode {
   private static final int LONGEST = 12_000;
-  private static final Pattern ENTRY = Pattern.compile("([a-z0-9-]{1,120}):(\\d{1,4})");
+  private static final Pattern ENTRY = Pattern.compile("([a-z0-9-]{1,120}):(\\d{1,5})");
 
   private GuildCode() {}
 
@@ -28,7 +28,7 @@ final class GuildCode {
     for (String entry : code.isEmpty() ? new String[0] : code.split(",", -1)) {
       var read = ENTRY.matcher(entry);
       int count = read.matches() ? Integer.parseInt(read.group(2)) : 0;
-      if (count < 1 || count > Rules.MOST_PLANTS) {
+      if (count < 1 || count > Bed.Standing.MOST) {
         throw new BadRequestResponse();
       }
       counts.put(read.group(1), count);

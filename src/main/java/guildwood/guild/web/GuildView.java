@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param total points, to the thousandth
  * @param rounded points, to the tenth
+ * @param covered share of the ground under crowns of any layer, overlaps counted once
  */
 public record GuildView(
     String total,
@@ -16,22 +17,35 @@ public record GuildView(
     List<String> breaches,
     List<String> remarks,
     List<LayerRow> layers,
+    String covered,
     List<YearRow> year,
     String plants,
     String toAdd,
     String toBuy,
     String cost) {
 
+  /** Whether a species is in the guild. */
+  public boolean has(String speciesId) {
+    return members.stream().anyMatch(m -> m.id().equals(speciesId));
+  }
+
   /**
    * A species of the guild.
    *
    * @param services what it does for the wishes, in words
    * @param limit what limits it here; may be empty
+   * @param room how many of it would fill the bed, with the way of counting
    * @param cautions what to warn of, in words
    */
   public record MemberRow(
       String id, String name, String scientificName, String layer, int count, int standing, String services,
-      String verdict, String verdictText, String limit, String height, String crown, List<String> cautions) {}
+      String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions) {
+    static final String NOT_KNOWN = "–";
+
+    public boolean isHeightKnown() {
+      return !height.equals(NOT_KNOWN);
+    }
+  }
 
   /** A part of the score; {@code percent} of what it could earn. */
   public record PartRow(String label, boolean must, boolean met, String earned, String possible, String who, int percent) {}

@@ -2,12 +2,15 @@ package guildwood.guild.web;
 
 import guildwood.guild.BedPlan;
 import guildwood.guild.Candidate;
+import guildwood.guild.CrownCover;
 import guildwood.guild.Evaluation;
 import guildwood.guild.Gap;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildNumbers;
 import guildwood.guild.GuildProblem;
+import guildwood.guild.PlantSpacing;
 import guildwood.guild.ScoreBreakdown;
+import guildwood.guild.Stature;
 import guildwood.guild.Wish;
 import guildwood.kernel.Months;
 import guildwood.species.CautionKind;
@@ -54,6 +57,7 @@ public final class GuildViews {
         evaluation.breaches().stream().map(words::breach).toList(),
         words.remarks(evaluation.remarks()),
         layers(numbers),
+        messages.say("layers.together", Units.number(coverPercent(numbers), 0)),
         members.stream().map(m -> year(m.id())).toList(),
         Integer.toString(numbers.plants()),
         Integer.toString(numbers.plantsToAdd()),
@@ -80,8 +84,9 @@ public final class GuildViews {
         candidate.stature().map(s -> layer(s.layer())).orElseGet(() -> messages.say("term.layer.none")),
         evaluation.guild().count(id), problem.standing().getOrDefault(id, 0), String.join(", ", services),
         verdict, messages.say("term.verdict." + verdict), words.limit(candidate.fit()),
-        candidate.stature().filter(s -> s.heightM().isPresent()).map(s -> units.length(s.heightM().getAsDouble())).orElse("–"),
-        candidate.stature().map(s -> units.length(2 * Math.sqrt(s.crownDm2() / 100.0 / Math.PI))).orElse("–"),
+        candidate.stature().filter(s -> s.heightM().isPresent()).map(s -> units.length(s.heightM().getAsDouble())).orElse(GuildView.MemberRow.NOT_KNOWN),
+        candidate.stature().map(s -> units.length(crownM(s))).orElse(GuildView.MemberRow.NOT_KNOWN),
+        candidate.stature().map(this::room).orElse(""),
         cautions(species));
   }
 
@@ -118,6 +123,21 @@ public final class GuildViews {
           units.area(problem.areaM2()), percent));
     }
     return rows;
+  }
+
+  /** Crowns of different layers stand over each other; ground under two of them counts once. */
+  private double coverPercent(GuildNumbers numbers) {
+    int crowns = numbers.crownDm2().values().stream().mapToInt(Integer::intValue).sum();
+    return CrownCover.unionPercent(crowns / problem.areaM2());
+  }
+
+  private static double crownM(Stature stature) {
+    return 2 * Math.sqrt(stature.crownDm2() / 100.0 / Math.PI);
+  }
+
+  private String room(Stature stature) {
+    PlantSpacing spacing = new PlantSpacing(PlantSpacing.Layout.SQUARE, crownM(stature));
+    return messages.say("edit.room", spacing.fits(problem.areaM2()));
   }
 
   private String layer(Layer layer) {

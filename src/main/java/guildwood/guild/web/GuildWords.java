@@ -21,18 +21,18 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Puts what the engine says into sentences: names for ids, the visitor's units for numbers. */
-final class GuildWords {
+public final class GuildWords {
   private final Messages messages;
   private final SpeciesLibrary library;
   private final Units units;
 
-  GuildWords(Messages messages, SpeciesLibrary library, Units units) {
+  public GuildWords(Messages messages, SpeciesLibrary library, Units units) {
     this.messages = messages;
     this.library = library;
     this.units = units;
   }
 
-  String name(String speciesId) {
+  public String name(String speciesId) {
     return library.find(speciesId).map(Species::name).orElse(speciesId);
   }
 
@@ -41,7 +41,7 @@ final class GuildWords {
   }
 
   /** What is wished for, as a noun or short clause. */
-  String wish(Wish wish) {
+  public String wish(Wish wish) {
     return switch (wish.kind()) {
       case FUNCTION -> messages.say("wish.function", messages.say("term.function." + wish.item()));
       case LAYER -> messages.say("wish.layer", messages.say("term.layer." + wish.item()));
@@ -52,7 +52,7 @@ final class GuildWords {
   }
 
   /** A rule that is broken, with the species it is about in front where there are any. */
-  String breach(RuleBreach breach) {
+  public String breach(RuleBreach breach) {
     String sentence = messages.say("rule." + breach.rule().key(), breachArgs(breach).toArray());
     return breach.species().isEmpty() ? sentence
         : messages.say("rule.about", names(breach.species()), sentence);
@@ -74,7 +74,7 @@ final class GuildWords {
   }
 
   /** What is worth knowing, a sentence for each matter: a plant that runs is named once with all it may swamp. */
-  List<String> remarks(List<Finding> remarks) {
+  public List<String> remarks(List<Finding> remarks) {
     Map<String, List<String>> swamped = new LinkedHashMap<>();
     remarks.stream().filter(r -> r.code().equals("guild.spreader"))
         .forEach(r -> swamped.computeIfAbsent(r.field(), id -> new ArrayList<>()).add(r.args().get(0)));
@@ -95,7 +95,7 @@ final class GuildWords {
     };
   }
 
-  String reason(Gap.Reason reason) {
+  public String reason(Gap.Reason reason) {
     if (reason instanceof Gap.Reason.FailsOnSite fails) {
       return messages.say("gap.fails-on-site", fails.species(), fails.misses().isEmpty() ? "" : misses(fails));
     }
@@ -123,7 +123,7 @@ final class GuildWords {
   }
 
   /** A change that would close a gap. */
-  String change(Change change) {
+  public String change(Change change) {
     if (change instanceof Change.MoveCondition move) {
       return messages.say("change.move." + move.axis().key(), range(move.axis(), move.from()), range(move.axis(), move.to()));
     }
@@ -176,7 +176,7 @@ final class GuildWords {
       case CAUTION -> messages.say("term.caution." + ease.detail());
       case NOT_NATIVE -> messages.has("term.region." + ease.detail()) ? messages.say("term.region." + ease.detail()) : ease.detail();
       case OVER_BUDGET -> ease.detail().matches("\\d+") ? money(Long.parseLong(ease.detail())) : ease.detail();
-      case BANNED, PIN_IGNORED -> name(ease.detail());
+      case BANNED, PIN_IGNORED, LAYER_NOT_KNOWN -> name(ease.detail());
       default -> ease.detail();
     };
   }
@@ -185,8 +185,11 @@ final class GuildWords {
     return messages.say("term.axis." + axisKey);
   }
 
-  /** How far a bed would have to move to suit, with the direction in words. */
+  /** How far a bed would have to move to suit, with the direction in words; what rounds to nothing has none. */
   String miss(Axis axis, double shortfall) {
+    if (amount(axis, Math.abs(shortfall)).matches("0( .*)?")) {
+      return messages.say("miss.edge");
+    }
     String key = "miss." + axis.key() + (shortfall >= 0 ? ".more" : ".less");
     return messages.say(key, amount(axis, Math.abs(shortfall)));
   }

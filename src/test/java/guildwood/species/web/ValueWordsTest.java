@@ -19,7 +19,7 @@ class ValueWordsTest {
 
   @ParameterizedTest
   @CsvSource(delimiter = '|', value = {
-      "height | '' | 15..20 ft | 4.6 m – 6.1 m | 15 ft – 20 ft",
+      "height | '' | 15..20 ft | 4.6 – 6.1 m | 15 – 20 ft",
       "height | '' | 18 in | 46 cm | 18 in",
       "coldest_winter | '' | zone 4a | zone 4a (−34.4 °C) | zone 4a (−30 °F)",
       "coldest_winter | '' | -62 F | colder than zone 1 (−52.2 °C) | colder than zone 1 (−62 °F)",
