@@ -104,24 +104,35 @@ public final class GuildPages implements Routes {
         editModel(ctx, plan, problem, guild, form));
   }
 
-  /** The draft that was typed; a count that cannot be read leaves that species as it stands and is refused. */
+  /**
+   * The draft that was typed. What cannot be read or be is refused beside its field; that species then counts
+   * as one plant, or as those that stand, and one to add stays out.
+   */
   private static Guild guild(Form form, GuildProblem problem) {
     Guild guild = problem.standingGuild();
     for (String id : form.names("count.")) {
-      OptionalInt count = form.wholeNumber("count." + id, 0, MOST_OF_ONE);
       if (problem.find(id).isPresent()) {
-        guild = guild.with(id, Math.max(count.orElse(1), problem.standing(id)));
+        guild = guild.with(id, count(form, "count." + id, problem.standing(id)));
       }
     }
     String added = form.value("add");
-    if (!added.isEmpty()) {
-      if (problem.find(added).isEmpty()) {
-        form.refuse(Finding.of("item.unknown", "add", added));
-      } else if (!guild.has(added)) {
-        guild = guild.with(added, form.wholeNumber("addCount", 1, MOST_OF_ONE).orElse(1));
-      }
+    OptionalInt plants = form.wholeNumber("addCount", 1, MOST_OF_ONE);
+    if (!added.isEmpty() && problem.find(added).isEmpty()) {
+      form.refuse(Finding.of("item.unknown", "add", added));
+    } else if (!added.isEmpty() && !guild.has(added) && form.messageOf("addCount").isEmpty()) {
+      guild = guild.with(added, plants.orElse(1));
     }
     return guild;
+  }
+
+  private static int count(Form form, String field, int standing) {
+    OptionalInt count = form.wholeNumber(field, 0, Math.max(MOST_OF_ONE, standing));
+    if (form.value(field).isBlank()) {
+      form.refuse(Finding.of("value.missing", field));
+    } else if (count.isPresent() && count.getAsInt() < standing) {
+      form.refuse(Finding.of("below-standing", field, standing));
+    }
+    return Math.max(count.orElse(1), standing);
   }
 
   private Map<String, Object> editModel(Context ctx, BedPlan plan, GuildProblem problem, Guild guild, Form form) {

@@ -24,6 +24,11 @@ public record GuildView(
     String toBuy,
     String cost) {
 
+  /** Whether a species is in the guild. */
+  public boolean has(String speciesId) {
+    return members.stream().anyMatch(m -> m.id().equals(speciesId));
+  }
+
   /**
    * A species of the guild.
    *
@@ -34,7 +39,13 @@ public record GuildView(
    */
   public record MemberRow(
       String id, String name, String scientificName, String layer, int count, int standing, String services,
-      String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions) {}
+      String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions) {
+    static final String NOT_KNOWN = "–";
+
+    public boolean isHeightKnown() {
+      return !height.equals(NOT_KNOWN);
+    }
+  }
 
   /** A part of the score; {@code percent} of what it could earn. */
   public record PartRow(String label, boolean must, boolean met, String earned, String possible, String who, int percent) {}

@@ -89,8 +89,8 @@ public final class GuildViews {
         candidate.stature().map(s -> layer(s.layer())).orElseGet(() -> messages.say("term.layer.none")),
         evaluation.guild().count(id), problem.standing().getOrDefault(id, 0), String.join(", ", services),
         verdict, messages.say("term.verdict." + verdict), words.limit(candidate.fit()),
-        candidate.stature().filter(s -> s.heightM().isPresent()).map(s -> units.length(s.heightM().getAsDouble())).orElse("–"),
-        candidate.stature().map(s -> units.length(crownM(s))).orElse("–"),
+        candidate.stature().filter(s -> s.heightM().isPresent()).map(s -> units.length(s.heightM().getAsDouble())).orElse(GuildView.MemberRow.NOT_KNOWN),
+        candidate.stature().map(s -> units.length(crownM(s))).orElse(GuildView.MemberRow.NOT_KNOWN),
         candidate.stature().map(this::room).orElse(""),
         cautions(species));
   }

@@ -144,7 +144,7 @@ final class GuildWords {
       case CAUTION -> messages.say("term.caution." + ease.detail());
       case NOT_NATIVE -> messages.has("term.region." + ease.detail()) ? messages.say("term.region." + ease.detail()) : ease.detail();
       case OVER_BUDGET -> ease.detail().matches("\\d+") ? money(Long.parseLong(ease.detail())) : ease.detail();
-      case BANNED, PIN_IGNORED -> name(ease.detail());
+      case BANNED, PIN_IGNORED, LAYER_NOT_KNOWN -> name(ease.detail());
       default -> ease.detail();
     };
   }
@@ -153,8 +153,11 @@ final class GuildWords {
     return messages.say("term.axis." + axisKey);
   }
 
-  /** How far a bed would have to move to suit, with the direction in words. */
+  /** How far a bed would have to move to suit, with the direction in words; what rounds to nothing has none. */
   String miss(Axis axis, double shortfall) {
+    if (amount(axis, Math.abs(shortfall)).matches("0( .*)?")) {
+      return messages.say("miss.edge");
+    }
     String key = "miss." + axis.key() + (shortfall >= 0 ? ".more" : ".less");
     return messages.say(key, amount(axis, Math.abs(shortfall)));
   }

@@ -56,9 +56,8 @@ public final class ProposalPages implements Routes {
 
   private void list(Context ctx) {
     BedPlan plan = desk.plan(ctx);
-    Optional<Compositions.Run> found = compositions.find(ctx.pathParam("run"), plan.bed().id());
+    Optional<Compositions.Run> found = run(ctx, plan);
     if (found.isEmpty()) {
-      pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.proposals-gone", ""));
       return;
     }
     Compositions.Run run = found.get();
@@ -110,13 +109,18 @@ public final class ProposalPages implements Routes {
 
   private void stop(Context ctx) {
     BedPlan plan = desk.plan(ctx);
-    run(ctx, plan).cancel();
-    ctx.redirect(path(plan, ctx.pathParam("run")), HttpStatus.SEE_OTHER);
+    run(ctx, plan).ifPresent(run -> {
+      run.cancel();
+      ctx.redirect(path(plan, ctx.pathParam("run")), HttpStatus.SEE_OTHER);
+    });
   }
 
   private void look(Context ctx) {
     BedPlan plan = desk.plan(ctx);
-    Compositions.Run run = run(ctx, plan);
+    run(ctx, plan).ifPresent(run -> look(ctx, plan, run));
+  }
+
+  private void look(Context ctx, BedPlan plan, Compositions.Run run) {
     Proposal proposal = proposal(ctx, run);
     GuildViews views = views(ctx, run);
     Map<String, Object> model = base(run);
@@ -136,16 +140,23 @@ public final class ProposalPages implements Routes {
 
   private void take(Context ctx) {
     BedPlan plan = desk.plan(ctx);
-    Compositions.Run run = run(ctx, plan);
-    Proposal proposal = proposal(ctx, run);
+    run(ctx, plan).ifPresent(run -> take(ctx, plan, proposal(ctx, run)));
+  }
+
+  private void take(Context ctx, BedPlan plan, Proposal proposal) {
     String name = pages.messages().say("guild.name-of", plan.bed().name());
     String kept = desk.guilds().saved(plan.bed().id()).map(guildwood.guild.SavedGuild::name).orElse(name);
     desk.guilds().save(plan.bed().id(), kept, proposal.guild(), clock.instant());
     pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.guild-saved", "", kept));
   }
 
-  private Compositions.Run run(Context ctx, BedPlan plan) {
-    return compositions.find(ctx.pathParam("run"), plan.bed().id()).orElseThrow(NotFoundResponse::new);
+  /** The composition the address names; where it is no longer kept, leads back to the guild and says so. */
+  private Optional<Compositions.Run> run(Context ctx, BedPlan plan) {
+    Optional<Compositions.Run> run = compositions.find(ctx.pathParam("run"), plan.bed().id());
+    if (run.isEmpty()) {
+      pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.proposals-gone", ""));
+    }
+    return run;
   }
 
   private static Proposal proposal(Context ctx, Compositions.Run run) {

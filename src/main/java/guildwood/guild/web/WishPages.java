@@ -37,7 +37,7 @@ public final class WishPages implements Routes {
   /** One thing that can be wished for. */
   public record WishRow(String key, String label) {}
 
-  /** One kind of wish; {@code open} where anything of it is wished. */
+  /** One kind of wish; {@code open} where anything of it is wished or refused. */
   public record WishGroup(String kind, boolean open, List<WishRow> rows) {}
 
   /** A species to choose from. */
@@ -79,7 +79,8 @@ public final class WishPages implements Routes {
     for (WishKind kind : WishKind.values()) {
       List<WishRow> rows = kind.items().stream()
           .map(item -> new WishRow(kind.key() + ":" + item, words.wish(new Wish(kind, item, false, 1)))).toList();
-      boolean open = kind == WishKind.FUNCTION || rows.stream().anyMatch(r -> !form.value("wish." + r.key()).isEmpty());
+      boolean open = kind == WishKind.FUNCTION || rows.stream().anyMatch(r -> !form.value("wish." + r.key()).isEmpty()
+          || !form.messageOf("weight." + r.key()).isEmpty());
       groups.add(new WishGroup(kind.key(), open, rows));
     }
     Map<String, Object> model = new HashMap<>();
