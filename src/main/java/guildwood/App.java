@@ -32,6 +32,7 @@ import guildwood.species.web.BinPages;
 import guildwood.species.web.SourcePages;
 import guildwood.species.web.SpeciesNamesPages;
 import guildwood.species.web.SpeciesPages;
+import guildwood.species.web.SpeciesTableRoute;
 import guildwood.species.web.StatementPages;
 import guildwood.store.Database;
 import guildwood.web.Access;
@@ -118,6 +119,7 @@ public final class App implements AutoCloseable {
     routes.add(new SharedPage(pages, desk, links, clock));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
+    routes.add(new SpeciesTableRoute(species::library));
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));

@@ -20,18 +20,18 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Puts what the engine says into sentences: names for ids, the visitor's units for numbers. */
-final class GuildWords {
+public final class GuildWords {
   private final Messages messages;
   private final SpeciesLibrary library;
   private final Units units;
 
-  GuildWords(Messages messages, SpeciesLibrary library, Units units) {
+  public GuildWords(Messages messages, SpeciesLibrary library, Units units) {
     this.messages = messages;
     this.library = library;
     this.units = units;
   }
 
-  String name(String speciesId) {
+  public String name(String speciesId) {
     return library.find(speciesId).map(Species::name).orElse(speciesId);
   }
 
@@ -40,7 +40,7 @@ final class GuildWords {
   }
 
   /** What is wished for, as a noun or short clause. */
-  String wish(Wish wish) {
+  public String wish(Wish wish) {
     return switch (wish.kind()) {
       case FUNCTION -> messages.say("wish.function", messages.say("term.function." + wish.item()));
       case LAYER -> messages.say("wish.layer", messages.say("term.layer." + wish.item()));
@@ -51,7 +51,7 @@ final class GuildWords {
   }
 
   /** A rule that is broken, with the species it is about in front where there are any. */
-  String breach(RuleBreach breach) {
+  public String breach(RuleBreach breach) {
     String sentence = messages.say("rule." + breach.rule().key(), breachArgs(breach).toArray());
     return breach.species().isEmpty() ? sentence
         : messages.say("rule.about", names(breach.species()), sentence);
@@ -73,7 +73,7 @@ final class GuildWords {
   }
 
   /** What is worth knowing, a sentence for each matter: a plant that runs is named once with all it may swamp. */
-  List<String> remarks(List<Finding> remarks) {
+  public List<String> remarks(List<Finding> remarks) {
     Map<String, List<String>> swamped = new LinkedHashMap<>();
     remarks.stream().filter(r -> r.code().equals("guild.spreader"))
         .forEach(r -> swamped.computeIfAbsent(r.field(), id -> new ArrayList<>()).add(r.args().get(0)));
@@ -94,7 +94,7 @@ final class GuildWords {
     };
   }
 
-  String reason(Gap.Reason reason) {
+  public String reason(Gap.Reason reason) {
     if (reason instanceof Gap.Reason.FailsOnSite fails) {
       return messages.say("gap.fails-on-site", fails.species(), fails.misses().isEmpty() ? "" : misses(fails));
     }
@@ -122,7 +122,7 @@ final class GuildWords {
   }
 
   /** A change that would close a gap. */
-  String change(Change change) {
+  public String change(Change change) {
     if (change instanceof Change.MoveCondition move) {
       return messages.say("change.move." + move.axis().key(), range(move.axis(), move.from()), range(move.axis(), move.to()));
     }
