@@ -3,6 +3,7 @@ package guildwood.guild.web;
 import guildwood.fit.Fit;
 import guildwood.guild.Change;
 import guildwood.guild.Gap;
+import guildwood.guild.Guild;
 import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
@@ -139,6 +140,37 @@ public final class GuildWords {
     return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
   }
 
+  /** What sets one guild's plants apart from another's: who joins, who leaves, whose count changes. */
+  List<String> changes(Guild before, Guild now) {
+    List<String> joining = new ArrayList<>();
+    List<String> leaving = new ArrayList<>();
+    List<String> counts = new ArrayList<>();
+    now.counts().forEach((id, count) -> {
+      int then = before.count(id);
+      if (then == 0) {
+        joining.add(messages.say("guild.change.some", count, name(id)));
+      } else if (then != count) {
+        counts.add(messages.say("guild.change.count", name(id), count, then));
+      }
+    });
+    before.counts().forEach((id, count) -> {
+      if (!now.has(id)) {
+        leaving.add(messages.say("guild.change.some", count, name(id)));
+      }
+    });
+    List<String> sentences = new ArrayList<>();
+    say("guild.change.in", joining, sentences);
+    say("guild.change.out", leaving, sentences);
+    say("guild.change.counts", counts, sentences);
+    return sentences;
+  }
+
+  private void say(String key, List<String> parts, List<String> sentences) {
+    if (!parts.isEmpty()) {
+      sentences.add(messages.say(key, String.join(", ", parts)));
+    }
+  }
+
   private String easeDetail(Change.EaseRule ease) {
     return switch (ease.rule()) {
       case CAUTION -> messages.say("term.caution." + ease.detail());
@@ -176,6 +208,25 @@ public final class GuildWords {
     return low.equals(high) ? low : low + " – " + high;
   }
 
+  /** A range with its unit, or by the names of its classes where the axis counts them. */
+  String measured(Axis axis, Range range) {
+    return switch (axis) {
+      case LIGHT -> messages.say("axis.hours", range(axis, range));
+      case SEASON -> messages.say("axis.days", range(axis, range));
+      case MOISTURE, FERTILITY, TEXTURE -> classes(axis, range);
+      case REACTION, WINTER_COLD -> range(axis, range);
+    };
+  }
+
+  private String classes(Axis axis, Range range) {
+    if (range.min() != Math.rint(range.min()) || range.max() != Math.rint(range.max())) {
+      return range(axis, range);
+    }
+    String low = messages.say("axis." + axis.key() + "." + (int) range.min());
+    String high = messages.say("axis." + axis.key() + "." + (int) range.max());
+    return low.equals(high) ? low : messages.say("axis.to", low, high);
+  }
+
   /** What limits a species in a bed and what nobody knows of it; empty where it suits and all is known. */
   String limit(Fit fit) {
     Optional<String> limit = fit.limiting().filter(a -> a.value() < 1)
@@ -188,6 +239,11 @@ public final class GuildWords {
 
   private String area(String squareMetres) {
     return units.area(Double.parseDouble(squareMetres));
+  }
+
+  /** As the beginning of a sentence or heading. */
+  static String capital(String words) {
+    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ENGLISH) + words.substring(1);
   }
 
   /** Thousandths of a point, exact. */
