@@ -8,6 +8,7 @@ import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
+import guildwood.site.NamedClasses;
 import guildwood.species.Axis;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
@@ -125,13 +126,13 @@ public final class GuildWords {
   /** A change that would close a gap. */
   public String change(Change change) {
     if (change instanceof Change.MoveCondition move) {
-      return messages.say("change.move." + move.axis().key(), range(move.axis(), move.from()), range(move.axis(), move.to()));
+      return messages.say("change.move." + move.axis().key(), moved(move.axis(), move.from()), moved(move.axis(), move.to()));
     }
     if (change instanceof Change.EaseRule ease) {
       return messages.say("change.ease." + ease.rule().key(), easeDetail(ease));
     }
     if (change instanceof Change.Enlarge enlarge) {
-      return messages.say("change.enlarge", units.area(enlarge.fromM2()), units.area(enlarge.toM2()));
+      return messages.say("change.enlarge", exactly(enlarge.fromM2()), exactly(enlarge.toM2()));
     }
     if (change instanceof Change.Insist insist) {
       return messages.say("change.insist", wish(insist.wish()));
@@ -218,9 +219,15 @@ public final class GuildWords {
     };
   }
 
+  /** As {@link #measured}, but without a unit: the sentences about moves have it themselves. */
+  private String moved(Axis axis, Range range) {
+    return NamedClasses.countsClasses(axis) ? classes(axis, range) : range(axis, range);
+  }
+
+  /** By name; between two classes, which only a survey can say, by number. */
   private String classes(Axis axis, Range range) {
     if (range.min() != Math.rint(range.min()) || range.max() != Math.rint(range.max())) {
-      return range(axis, range);
+      return messages.say("axis." + axis.key() + ".number", range(axis, range));
     }
     String low = messages.say("axis." + axis.key() + "." + (int) range.min());
     String high = messages.say("axis." + axis.key() + "." + (int) range.max());
@@ -235,6 +242,11 @@ public final class GuildWords {
     String unsaid = String.join(", ", fit.unsaid().stream().map(a -> axis(a.key())).toList());
     Optional<String> silence = unsaid.isEmpty() ? Optional.empty() : Optional.of(messages.say("fit.unsaid", unsaid));
     return String.join("; ", Stream.of(limit, silence).flatMap(Optional::stream).toList());
+  }
+
+  /** An area as it has to be typed to get what is promised for it. */
+  private String exactly(double areaM2) {
+    return units == Units.METRIC ? Units.number(areaM2, 1) + " m²" : units.area(areaM2);
   }
 
   private String area(String squareMetres) {

@@ -64,9 +64,12 @@ class ComposeContradictionTest {
   }
 
   @Test
-  void everyoneWhoCouldIsBanned() throws IOException {
-    JsonNode gap = gap(compose("\"areaM2\":20", "harvest-part:fruit", ",\"rules\":{\"nativeTo\":\"asia\",\"maxSpecies\":0}"));
-    assertTrue(!gap.get("says").textValue().isBlank(), gap::toString);
+  void onlyStockAndNothingOnHand() throws IOException {
+    JsonNode gap = gap(compose("\"areaM2\":20", "harvest-part:fruit", ",\"rules\":{\"onlyStock\":true}"));
+    assertEquals("excluded-by-rules", gap.get("reason").textValue());
+    assertTrue(gap.get("rules").findValuesAsText("rule").contains("not-in-stock"), gap::toString);
+    assertEquals("not-in-stock", gap.at("/closers/0/rule").textValue(), "buying would close it");
+    assertTrue(gap.at("/closers/0/species").size() > 0, gap::toString);
   }
 
   private static JsonNode compose(String area, String wish, String more) throws IOException {
