@@ -75,7 +75,8 @@ public final class BedFormPages implements Routes {
     }
     Bed bed = read.get();
     // Plants are not part of this form: those that stand at the moment of the change stay.
-    beds.change(before.id(), now -> new Bed(now.id(), now.siteId(), bed.name(), bed.areaM2(), bed.conditions(), now.standing(), bed.note()))
+    beds.change(before.id(), now -> new Bed(
+            now.id(), now.siteId(), bed.name(), bed.areaM2(), bed.size(), bed.middle(), bed.conditions(), now.standing(), bed.note()))
         .orElseThrow(NotFoundResponse::new);
     pages.goOn(ctx, "/beds/" + before.id(), Finding.of("done.bed-changed", "", bed.name()));
   }

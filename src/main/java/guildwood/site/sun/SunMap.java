@@ -14,11 +14,15 @@ public final class SunMap {
   /** Longer side of the grid in the drawing's units; line widths and letters are in these units. */
   private static final double LONG_SIDE = 600;
   private static final double MARGIN = 60;
-  private static final double LETTERS = 15;
-  private static final double LINE = 24;
+  private static final double LETTERS = 22;
+  private static final double LINE = 34;
 
   private final BedGrid grid;
   private final SunHours hours;
+
+  /** For each cell its point, or -1 for one that is not drawn. */
+  private final int[] pointOf;
+
   private final Words words;
   private final String id;
   private final List<SunBand> bands = SunBand.all();
@@ -27,9 +31,10 @@ public final class SunMap {
   private final double width;
   private final double mapDepth;
 
-  private SunMap(BedGrid grid, SunHours hours, Words words, String id) {
+  private SunMap(BedGrid grid, SunHours hours, int[] pointOf, Words words, String id) {
     this.grid = grid;
     this.hours = hours;
+    this.pointOf = pointOf;
     this.words = words;
     this.id = id;
     unitsPerM = LONG_SIDE / (grid.cellM() * Math.max(grid.columns(), grid.rows()));
@@ -49,6 +54,11 @@ public final class SunMap {
     /** A length under the scale. */
     String metres(double lengthM);
 
+    /** The unit in which that length is to be round, metres. */
+    default double unitM() {
+      return 1;
+    }
+
     /** A band's hours and class in the legend. */
     String band(SunBand band);
   }
@@ -56,24 +66,37 @@ public final class SunMap {
   /**
    * The map as one {@code svg} element.
    *
-   * @param hours of exactly the grid's middles
+   * @param hours of exactly the grid's middles, or of those within the outline
    * @param outline of the bed: cells with their middle outside are left blank; empty to draw the whole grid
    * @param id begins with a letter and is used by nothing else on the page
    */
   public static String draw(BedGrid grid, SunHours hours, Optional<Footprint> outline, Words words, String id) {
-    if (hours.points().size() != grid.columns() * grid.rows()) {
-      throw new IllegalArgumentException(hours.points().size() + " points for " + grid);
-    }
-    SunMap map = new SunMap(grid, hours, words, id);
+    SunMap map = new SunMap(grid, hours, pointOfEachCell(grid, hours, outline), words, id);
     map.open();
-    map.cells(outline);
+    map.cells();
     outline.ifPresent(bed -> map.polygon(bed, "none", 2.5));
-    map.numbers(outline);
+    map.numbers();
     map.obstacles();
     map.northArrow();
     map.scale();
     map.legend();
     return map.svg.append("</svg>\n").toString();
+  }
+
+  private static int[] pointOfEachCell(BedGrid grid, SunHours hours, Optional<Footprint> outline) {
+    List<GroundPoint> middles = grid.middles();
+    boolean all = hours.points().size() == middles.size();
+    int[] points = new int[middles.size()];
+    int drawn = 0;
+    for (int i = 0; i < points.length; i++) {
+      boolean inside = outline.isEmpty() || outline.get().holds(middles.get(i).xM(), middles.get(i).yM());
+      points[i] = !inside ? -1 : all ? i : drawn;
+      drawn += inside ? 1 : 0;
+    }
+    if (!all && drawn != hours.points().size()) {
+      throw new IllegalArgumentException(hours.points().size() + " points for " + grid);
+    }
+    return points;
   }
 
   private void open() {
@@ -92,13 +115,13 @@ public final class SunMap {
   }
 
   /** Neighbours of one band in a row are drawn as one rectangle. */
-  private void cells(Optional<Footprint> outline) {
+  private void cells() {
     for (int row = 0; row < grid.rows(); row++) {
       int from = 0;
       while (from < grid.columns()) {
-        int band = bandOf(from, row, outline);
+        int band = bandOf(from, row);
         int to = from + 1;
-        while (to < grid.columns() && bandOf(to, row, outline) == band) {
+        while (to < grid.columns() && bandOf(to, row) == band) {
           to++;
         }
         if (band >= 0) {
@@ -111,11 +134,9 @@ public final class SunMap {
     }
   }
 
-  private int bandOf(int column, int row, Optional<Footprint> outline) {
-    int index = row * grid.columns() + column;
-    GroundPoint middle = hours.points().get(index);
-    boolean drawn = outline.isEmpty() || outline.get().holds(middle.xM(), middle.yM());
-    return drawn ? SunBand.indexOf(bands, hours.seasonMeanHours(index)) : -1;
+  private int bandOf(int column, int row) {
+    int point = pointOf[row * grid.columns() + column];
+    return point < 0 ? -1 : SunBand.indexOf(bands, hours.seasonMeanHours(point));
   }
 
   private void swatch(SunBand band, double x, double y, double wide, double high) {
@@ -128,14 +149,14 @@ public final class SunMap {
   }
 
   /** Hours in figures on about eight cells each way. */
-  private void numbers(Optional<Footprint> outline) {
+  private void numbers() {
     int every = Math.max(1, (int) Math.ceil(Math.max(grid.columns(), grid.rows()) / 8.0));
     for (int row = every / 2; row < grid.rows(); row += every) {
       for (int column = every / 2; column < grid.columns(); column += every) {
-        if (bandOf(column, row, outline) >= 0) {
-          int index = row * grid.columns() + column;
-          GroundPoint middle = hours.points().get(index);
-          text(x(middle.xM()), y(middle.yM()) + LETTERS / 3, "middle", say("%.1f", hours.seasonMeanHours(index)));
+        int point = pointOf[row * grid.columns() + column];
+        if (point >= 0) {
+          GroundPoint middle = hours.points().get(point);
+          text(x(middle.xM()), y(middle.yM()) + LETTERS / 3, "middle", say("%.1f", hours.seasonMeanHours(point)));
         }
       }
     }
@@ -190,9 +211,9 @@ public final class SunMap {
 
   /** The roundest length near a quarter of the longer side. */
   private double scaleM() {
-    double wanted = LONG_SIDE / unitsPerM / 4;
+    double wanted = LONG_SIDE / unitsPerM / 4 / words.unitM();
     double ten = Math.pow(10, Math.floor(Math.log10(wanted)));
-    return wanted >= 5 * ten ? 5 * ten : wanted >= 2 * ten ? 2 * ten : ten;
+    return words.unitM() * (wanted >= 5 * ten ? 5 * ten : wanted >= 2 * ten ? 2 * ten : ten);
   }
 
   private void legend() {
