@@ -30,8 +30,7 @@ public record Walls(Plan plan) implements Nearby.Body {
   public record Corners(Footprint outline) implements Plan {
     @Override
     public Footprint around(GroundPoint at) {
-      return Footprint.through("", outline.corners().stream()
-          .map(corner -> new GroundPoint(corner.xM() + at.xM(), corner.yM() + at.yM())).toList()).orThrow();
+      return outline.moved(at);
     }
   }
 }
