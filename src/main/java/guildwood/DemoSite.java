@@ -21,6 +21,7 @@ import guildwood.site.Condition;
 import guildwood.site.ConditionReader;
 import guildwood.site.Site;
 import guildwood.site.Sites;
+import guildwood.site.sun.Footprint;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
@@ -36,6 +37,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 
 /** The invented site of the demonstration, from {@code seed-data/demo}; its first guild is composed at the start. */
 final class DemoSite {
@@ -97,21 +99,23 @@ final class DemoSite {
     for (Row row : rows("trees", "bed", "name", "east_m", "north_m", "height_m", "crown_base_m", "crown_radius_m",
         "light_in_leaf", "light_bare", "evergreen")) {
       if (row.cell("bed").equals(bed)) {
-        add(row, siteId, bedId, new Crown(number(row, "crown_base_m"), number(row, "crown_radius_m"),
+        add(row, siteId, bedId, new GroundPoint(number(row, "east_m"), number(row, "north_m")), new Crown(number(row, "crown_base_m"), number(row, "crown_radius_m"),
             number(row, "light_in_leaf"), number(row, "light_bare"), row.cell("evergreen").equals("yes")));
       }
     }
-    for (Row row : rows("buildings", "bed", "name", "east_m", "north_m", "height_m", "length_m", "width_m", "turn_degrees")) {
+    for (Row row : rows("buildings", "bed", "name", "height_m", "corners_m")) {
       if (row.cell("bed").equals(bed)) {
-        add(row, siteId, bedId, new Walls(new Walls.Box(
-            new Rectangle(number(row, "length_m"), number(row, "width_m"), number(row, "turn_degrees")))));
+        List<GroundPoint> corners = Stream.of(row.cell("corners_m").split(";")).map(corner -> corner.split(" "))
+            .map(pair -> new GroundPoint(Double.parseDouble(pair[0]), Double.parseDouble(pair[1]))).toList();
+        Walls walls = new Walls(new Walls.Corners(Footprint.through("corners_m", corners).orThrow()));
+        add(row, siteId, bedId, new GroundPoint(0, 0), walls);
       }
     }
   }
 
-  private void add(Row row, long siteId, long bedId, Nearby.Body body) {
-    surroundings.add(new Nearby(0, siteId, OptionalLong.of(bedId), row.cell("name"),
-        new GroundPoint(number(row, "east_m"), number(row, "north_m")), Nearby.Height.told(number(row, "height_m")), body)).orElseThrow();
+  private void add(Row row, long siteId, long bedId, GroundPoint at, Nearby.Body body) {
+    surroundings.add(new Nearby(0, siteId, OptionalLong.of(bedId), row.cell("name"), at,
+        Nearby.Height.told(number(row, "height_m")), body)).orElseThrow();
   }
 
   private static double number(Row row, String column) {

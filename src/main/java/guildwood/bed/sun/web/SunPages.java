@@ -16,6 +16,10 @@ import guildwood.kernel.Range;
 import guildwood.site.Condition;
 import guildwood.site.LengthReader;
 import guildwood.site.sun.Building;
+import guildwood.site.sun.Footprint;
+import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Obstacle;
+import guildwood.site.sun.ScenePlan;
 import guildwood.site.sun.SunMap;
 import guildwood.site.web.LengthFields;
 import guildwood.species.ClassWords;
@@ -54,6 +58,7 @@ public final class SunPages implements Routes {
   public void addTo(RoutesConfig routes) {
     routes.get("/beds/{id}/sun", this::show, Access.OWNER);
     routes.get("/beds/{id}/sun/map.svg", this::map, Access.OWNER);
+    routes.get("/beds/{id}/sun/plan.svg", this::plan, Access.OWNER);
     routes.post("/beds/{id}/sun/use", this::use, Access.OWNER);
     // A refused take-over is shown under this address; whoever loads it anew gets the page.
     routes.get("/beds/{id}/sun/use", ctx -> ctx.redirect("/beds/" + Address.id(ctx) + "/sun", HttpStatus.SEE_OTHER), Access.OWNER);
@@ -117,6 +122,10 @@ public final class SunPages implements Routes {
     model.put("rows", BlockerRow.all(scene, sun, units, pages.messages()));
     model.put("anyTree", scene.around().placed().stream().anyMatch(p -> p.nearby().body() instanceof Crown));
     model.put("open", scene.isOpen());
+    int onPlan = ScenePlan.shown(outline(scene), scene.around().obstacles()).size();
+    model.put("onPlan", onPlan);
+    model.put("planText", planText(scene));
+    model.put("beyondPlan", scene.around().obstacles().size() - onPlan);
     model.put("covered", covered(scene));
     model.put("unplaced", String.join(", ", scene.around().unplaced().stream().map(Nearby::name).toList()));
     model.put("sizeKnown", scene.bed().size().isPresent());
@@ -148,6 +157,23 @@ public final class SunPages implements Routes {
         SunView.description(scene, drawn, pages.messages()), Units.of(ctx), pages.messages());
     ctx.contentType("image/svg+xml; charset=utf-8");
     ctx.result(SunMap.draw(drawn.grid(), drawn.hours(), Optional.of(drawn.outline()), words, "sun"));
+  }
+
+  /** Where everything stands; it needs no latitude. */
+  private void plan(Context ctx) {
+    BedScene scene = scene(ctx);
+    SunWords words = new SunWords(pages.messages().say("sun.plan.title", scene.bed().name()), planText(scene), Units.of(ctx), pages.messages());
+    ctx.contentType("image/svg+xml; charset=utf-8");
+    ctx.result(ScenePlan.draw(outline(scene), scene.bed().name(), scene.around().obstacles(), words, "plan"));
+  }
+
+  private static Footprint outline(BedScene scene) {
+    return scene.bed().ground().around(new GroundPoint(0, 0));
+  }
+
+  private String planText(BedScene scene) {
+    List<Obstacle> shown = ScenePlan.shown(outline(scene), scene.around().obstacles());
+    return pages.messages().say("sun.plan.text", scene.bed().name(), String.join(", ", shown.stream().map(Obstacle::label).toList()));
   }
 
   private Optional<BedSun> withCells(BedScene scene, String metres) {
