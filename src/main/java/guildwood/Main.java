@@ -1,5 +1,7 @@
 package guildwood;
 
+import guildwood.guild.exchange.ComposeCommand;
+import guildwood.site.exchange.IndicateCommand;
 import guildwood.site.exchange.SunCommand;
 import java.nio.file.Path;
 import java.util.OptionalInt;
@@ -14,7 +16,7 @@ import picocli.CommandLine.Option;
     description = "Plan plant guilds and choose species, bed by bed.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {Main.Serve.class, SunCommand.class, Coverage.class})
+    subcommands = {Main.Serve.class, ComposeCommand.class, IndicateCommand.class, SunCommand.class, Coverage.class})
 public final class Main {
   public static void main(String[] args) {
     CommandLine line = new CommandLine(new Main());

@@ -71,9 +71,9 @@ final class Chromium implements AutoCloseable {
         if (document.documentElement.scrollWidth <= edge) return [];
         const inside = e => { for (let p = e.parentElement; p; p = p.parentElement) {
           if (getComputedStyle(p).overflowX !== 'visible') return true; } return false; };
-        return [...document.querySelectorAll('body *')]
+        return ['page ' + document.documentElement.scrollWidth, ...[...document.querySelectorAll('body *')]
           .filter(e => e.getBoundingClientRect().right > edge + 1 && !inside(e)).slice(0, 5)
-          .map(e => e.tagName + '.' + e.className + ' ' + Math.round(e.getBoundingClientRect().right));""");
+          .map(e => e.tagName + '.' + e.className + ' ' + Math.round(e.getBoundingClientRect().right))];""");
   }
 
   /** The violations of WCAG 2.2 A and AA that axe-core finds on the page now shown, one line each. */

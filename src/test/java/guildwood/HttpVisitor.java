@@ -32,7 +32,12 @@ public final class HttpVisitor {
   private String token = "";
 
   public HttpVisitor(App app) {
-    this.root = "http://127.0.0.1:" + app.port();
+    this("http://127.0.0.1:" + app.port());
+  }
+
+  /** @param root address of the first page, without a slash at the end */
+  public HttpVisitor(String root) {
+    this.root = root;
   }
 
   public Page get(String path) {
@@ -60,6 +65,13 @@ public final class HttpVisitor {
     return post(path, all.toArray(String[]::new));
   }
 
+  /** Sends a form as the library for parts of pages does, and gets a part back. */
+  public Page postForFragment(String path, String... namesAndValues) {
+    List<String> all = new ArrayList<>(List.of(namesAndValues));
+    all.addAll(List.of("csrf", token));
+    return send(form(path, all).header("HX-Request", "true"));
+  }
+
   /** Sends a form as another site would: without the token. */
   public Page postWithoutToken(String path, String... namesAndValues) {
     return postAsIs(path, List.of(namesAndValues));
@@ -75,13 +87,17 @@ public final class HttpVisitor {
   }
 
   private Page postAsIs(String path, List<String> namesAndValues) {
+    return send(form(path, namesAndValues));
+  }
+
+  private HttpRequest.Builder form(String path, List<String> namesAndValues) {
     List<String> pairs = new ArrayList<>();
     for (int i = 0; i < namesAndValues.size(); i += 2) {
       pairs.add(encode(namesAndValues.get(i)) + "=" + encode(namesAndValues.get(i + 1)));
     }
-    return send(HttpRequest.newBuilder(URI.create(root + path))
+    return HttpRequest.newBuilder(URI.create(root + path))
         .header("Content-Type", "application/x-www-form-urlencoded")
-        .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs))));
+        .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs)));
   }
 
   private Page send(HttpRequest.Builder request) {

@@ -50,7 +50,7 @@ class JourneyBrowserIT {
   @Order(1)
   void theFirstPageLeadsToTheBeds() {
     open("");
-    assertTrue(text().contains("demonstration"), "the banner says that it is a demonstration");
+    sees("demonstration");
     check("home");
     open("sites");
     check("sites");
@@ -66,8 +66,7 @@ class JourneyBrowserIT {
     check("library");
     browser.driver().executeScript("window.samePage = true;");
     WebElement fits = browser.driver().findElement(By.cssSelector("#verdict-fits"));
-    // On wide screens the list stands open although its fold is shut, which the driver takes for hidden.
-    browser.driver().executeScript("arguments[0].click();", fits);
+    fits.click();
     await().until(d -> remaining() < all);
     assertTrue((Boolean) browser.driver().executeScript("return window.samePage === true;"), "the page was not loaded anew");
     assertTrue(address().contains("verdict=fits"), "the choice is in the address: " + address());
@@ -99,7 +98,7 @@ class JourneyBrowserIT {
     species.sendKeys("8");
     new Select(browser.driver().findElement(By.id("wish.harvest-part:nut"))).selectByValue("must");
     press("Save");
-    assertTrue(text().contains("wishes kept"), "a notice says what was done");
+    sees("wishes kept");
   }
 
   @Test
@@ -109,7 +108,7 @@ class JourneyBrowserIT {
     await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
     List<WebElement> proposals = browser.driver().findElements(By.className("proposal"));
     assertTrue(proposals.size() >= 2, proposals.size() + " proposals");
-    assertTrue(text().contains("points"));
+    sees("points");
     check("proposals");
     proposals.get(0).findElement(By.tagName("a")).click();
     check("proposal");
@@ -118,7 +117,7 @@ class JourneyBrowserIT {
         .mapToDouble(cell -> Double.parseDouble(cell.getText().replace('−', '-'))).sum();
     assertEquals(total, sum, 1e-9, "the parts add up to the total");
     press("Save as this bed’s guild");
-    assertTrue(text().contains("Saved"));
+    sees("Saved");
     check("guild");
   }
 
@@ -131,11 +130,11 @@ class JourneyBrowserIT {
     WebElement count = browser.driver().findElement(By.cssSelector("input[name^='count.']"));
     count.sendKeys(Keys.chord(Keys.CONTROL, "a"), "0", Keys.TAB);
     await().until(d -> !score().equals(before));
-    assertTrue(text().contains("Against the saved guild"));
+    sees("Against the saved guild");
     browser.driver().navigate().refresh();
     assertEquals(before, score(), "nothing is saved before it is asked for");
     press("Save the guild");
-    assertTrue(text().contains("Saved"));
+    sees("Saved");
   }
 
   @Test
@@ -150,7 +149,7 @@ class JourneyBrowserIT {
     browser.driver().get(sharedLink);
     assertTrue(browser.driver().findElements(By.tagName("form")).isEmpty(), "nothing can be changed");
     assertTrue(browser.driver().findElements(By.tagName("nav")).isEmpty(), "nothing else is shown");
-    assertTrue(text().contains("×"));
+    sees("×");
     check("shared");
   }
 
@@ -174,7 +173,7 @@ class JourneyBrowserIT {
     follow("Share with helpers");
     press("Withdraw");
     browser.driver().get(sharedLink);
-    assertTrue(text().contains("no longer works"));
+    sees("no longer works");
     check("link-gone");
     open("library/no-such-species");
     check("not-found");
@@ -200,6 +199,15 @@ class JourneyBrowserIT {
 
   private static void press(String words) {
     browser.driver().findElement(By.xpath("//button[normalize-space()='" + words + "']")).click();
+  }
+
+  /** Waits for words to stand on the page; a page that computes may take a moment to come. */
+  private static void sees(String words) {
+    try {
+      await().until(d -> text().contains(words));
+    } catch (org.openqa.selenium.TimeoutException e) {
+      throw new AssertionError("'" + words + "' is not on the page " + address() + ":\n" + text(), e);
+    }
   }
 
   private static String text() {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 
 /** The packaged program in a process of its own, as people run it. */
@@ -22,30 +23,37 @@ final class PackagedJar implements AutoCloseable {
     this.said = said;
   }
 
-  /** Starts {@code serve} on a free port with further options and waits until it says where it is. */
-  static PackagedJar serve(String... options) throws IOException {
+  /** Starts the program with any words; errors and output come together. */
+  static Process run(String... words) throws IOException {
     Path jar = Path.of(System.getProperty("guildwood.jar", "target/guildwood.jar"));
     if (!Files.exists(jar)) {
       throw new IllegalStateException("no packaged program at " + jar + ": run mvn package first");
     }
     List<String> command = new ArrayList<>(List.of(
-        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", jar.toString(), "serve", "--port", "0"));
-    command.addAll(List.of(options));
-    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", jar.toString()));
+    command.addAll(List.of(words));
+    return new ProcessBuilder(command).redirectErrorStream(true).start();
+  }
+
+  /** Starts {@code serve} on a free port with further options and waits until it says where it is. */
+  static PackagedJar serve(String... options) throws IOException {
+    List<String> words = new ArrayList<>(List.of("serve", "--port", "0"));
+    words.addAll(List.of(options));
+    Process process = run(words.toArray(String[]::new));
     BufferedReader out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-    List<String> said = new ArrayList<>();
+    List<String> said = new CopyOnWriteArrayList<>();
     for (String line = out.readLine(); line != null; line = out.readLine()) {
       said.add(line);
       if (line.startsWith("Guildwood is at ")) {
-        drain(out);
+        drain(out, said);
         return new PackagedJar(process, line.substring("Guildwood is at ".length()), said);
       }
     }
     throw new IllegalStateException("the program ended without serving: " + said);
   }
 
-  private static void drain(BufferedReader out) {
-    Thread reader = new Thread(() -> out.lines().forEach(line -> {}));
+  private static void drain(BufferedReader out, List<String> said) {
+    Thread reader = new Thread(() -> out.lines().forEach(said::add));
     reader.setDaemon(true);
     reader.start();
   }
@@ -55,6 +63,7 @@ final class PackagedJar implements AutoCloseable {
     return address;
   }
 
+  /** What it printed so far. */
   List<String> said() {
     return said;
   }

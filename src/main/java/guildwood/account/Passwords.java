@@ -16,8 +16,9 @@ public final class Passwords {
     return Password.hash(password).addRandomSalt(16).with(ARGON2).getResult();
   }
 
+  /** With the effort the hash itself names: hashes kept before the effort is raised still match. */
   public static boolean matches(String password, Account account) {
-    return Password.check(password, account.passwordHash()).with(ARGON2);
+    return Password.check(password, account.passwordHash()).with(Argon2Function.getInstanceFromHash(account.passwordHash()));
   }
 
   /** Takes the time of a check and says no. */

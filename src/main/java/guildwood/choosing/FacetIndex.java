@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * One library, laid out for choosing: a bit row for every option of every facet and each of yes and not
@@ -35,15 +36,22 @@ public final class FacetIndex {
         rows.put(facet, new FacetRows(facet, species.size()));
       }
     }
-    for (int i = 0; i < species.size(); i++) {
-      Reading reading = new Reading(species.get(i));
-      for (Map.Entry<Facet, FacetRows> facet : rows.entrySet()) {
-        for (int variant = 0; variant < facet.getKey().variants(); variant++) {
-          facet.getValue().add(i, variant, reading.marks(facet.getKey(), variant));
-        }
+    // Each word of a row belongs to 64 species, so that threads which take whole words never meet.
+    IntStream.range(0, BitRow.none(species.size()).length).parallel().forEach(word -> {
+      for (int i = word * Long.SIZE; i < Math.min(species.size(), (word + 1) * Long.SIZE); i++) {
+        read(species.get(i), i, rows);
       }
-    }
+    });
     return new FacetIndex(species, rows);
+  }
+
+  private static void read(Species species, int position, Map<Facet, FacetRows> rows) {
+    Reading reading = new Reading(species);
+    rows.forEach((facet, facetRows) -> {
+      for (int variant = 0; variant < facet.variants(); variant++) {
+        facetRows.add(position, variant, reading.marks(facet, variant));
+      }
+    });
   }
 
   /** Judges every species for a bed, once. */

@@ -2,6 +2,7 @@ package guildwood.choosing;
 
 import guildwood.species.Species;
 import guildwood.species.Trait;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -33,7 +34,9 @@ final class Orders {
   }
 
   static int[] sorted(int size, Comparator<Integer> comparator) {
-    return IntStream.range(0, size).boxed().sorted(comparator).mapToInt(i -> i).toArray();
+    Integer[] positions = IntStream.range(0, size).boxed().toArray(Integer[]::new);
+    Arrays.parallelSort(positions, comparator);
+    return Arrays.stream(positions).mapToInt(i -> i).toArray();
   }
 
   private static Comparator<Integer> by(List<Species> species, Function<Species, String> text) {

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -35,7 +36,7 @@ public record BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wis
 
   /**
    * The problem the composer solves: every species in use is a candidate, and so is whatever stands or is
-   * pinned, even from the bin.
+   * pinned, even from the bin. Where more of a pinned species has come to stand than was pinned, all of it stays.
    *
    * @param supply what is on hand and what a plant costs, by species id
    */
@@ -55,6 +56,14 @@ public record BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wis
         candidates.add(candidacy.of(species, supply.apply(species.id())));
       }
     }
-    return GuildProblem.of(bed, ranges, candidates, wishes, rules);
+    return GuildProblem.of(bed, ranges, candidates, wishes, rules.withPinned(pinnedOrStanding()));
+  }
+
+  private Map<String, Integer> pinnedOrStanding() {
+    Map<String, Integer> pinned = new TreeMap<>(rules.pinned());
+    pinned.replaceAll((id, count) -> Math.max(count, bed.standingOf(id)));
+    // More than anybody can pin: they stay without it.
+    pinned.values().removeIf(count -> count > Rules.MOST_PLANTS);
+    return pinned;
   }
 }

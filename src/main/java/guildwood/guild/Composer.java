@@ -28,7 +28,8 @@ public final class Composer {
    */
   public Composition compose(GuildProblem problem, long seed, int howMany, Progress progress) {
     Drafts drafts = draft(problem, seed, howMany, progress);
-    List<Gap> gaps = new Questions(problem, seed).gaps(drafts.proposals.get(0).guild());
+    List<Gap> gaps = drafts.cancelled ? List.of()
+        : new Questions(problem, seed).gaps(drafts.proposals.get(0).guild());
     return new Composition(drafts.proposals, gaps, drafts.cancelled);
   }
 

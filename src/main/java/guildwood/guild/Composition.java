@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param proposals the best first, any two at least three species apart; at least one, which may be the
  *     standing plants alone
- * @param gaps of the first proposal: each wish it leaves unmet, with the reason and what would close it
+ * @param gaps of the first proposal: each wish it leaves unmet, with the reason and what would close it;
+ *     none where it was cancelled
  * @param cancelled true where somebody stopped it; proposals and bound hold, but more work could improve them
  */
 public record Composition(List<Proposal> proposals, List<Gap> gaps, boolean cancelled) {

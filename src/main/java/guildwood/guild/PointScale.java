@@ -8,9 +8,10 @@ import java.util.List;
  * <p>Of 100 points the wishes share 80 by weight, plants that suit the bed earn up to 17 for the ground
  * their crowns cover, and 3 are left for needing few new plants. Without wishes the suiting plants earn up
  * to 97. A wish's points go to its first, second and third provider as 4 : 2 : 1. Every layer can earn a
- * seventh of the points for suiting plants, by covering the whole bed with plants of fit 1. With these
- * shares, and two plants allowed a square metre, filling up the bed pays for plants with a crown of more
- * than about 0.9 m; smaller ones come for what they do. The shares are a choice of ours.
+ * seventh of the points for suiting plants, by covering the whole bed with plants of fit 1 of at least ten
+ * kinds: of one species, plants beyond a tenth of the bed earn a quarter. With these shares, and two plants
+ * allowed a square metre, more plants pay where the crown is wider than about 0.9 m; smaller ones come for
+ * what they do. All of this is a choice of ours.
  *
  * @param wishMilli points of every wish, in the order of the problem's wishes
  * @param fitMilli points for suiting plants
@@ -22,6 +23,7 @@ record PointScale(int[] wishMilli, int fitMilli, int thriftMilli, int perPlantMi
   static final int WISHES_MILLI = 80_000;
   static final int THRIFT_MILLI = 3_000;
   static final int LAYERS = 7;
+  private static final int MANY_KINDS = 10;
 
   /**
    * What is left of a score after so many unmet musts: each takes half of it, so that two guilds that miss
@@ -69,7 +71,27 @@ record PointScale(int[] wishMilli, int fitMilli, int thriftMilli, int perPlantMi
     return units <= 0 ? 0 : units == 1 ? whole - whole / 2 : whole;
   }
 
-  /** What one plant earns by suiting the bed. */
+  /**
+   * How many plants of one species earn in full by suiting the bed: those that cover a tenth of it, and one
+   * at least. Each further one earns a quarter, so that many kinds are worth more than many of a kind.
+   */
+  int enough(int crownDm2) {
+    return Math.max(1, (areaDm2 / MANY_KINDS + crownDm2 - 1) / crownDm2);
+  }
+
+  /** What so many plants of one species earn by suiting the bed. */
+  long fitMilliOf(Candidate candidate, int crownDm2, int count) {
+    int each = fitMilliOf(candidate, crownDm2);
+    int full = Math.min(count, enough(crownDm2));
+    return (long) each * full + (long) beyond(each) * (count - full);
+  }
+
+  /** What a plant earns beyond enough. */
+  static int beyond(int eachMilli) {
+    return eachMilli / 4;
+  }
+
+  /** What one plant earns by suiting the bed, up to enough. */
   int fitMilliOf(Candidate candidate, int crownDm2) {
     return (int) ((long) fitMilli * crownDm2 * candidate.fitPermille() / (1000L * LAYERS * areaDm2));
   }

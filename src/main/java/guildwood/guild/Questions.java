@@ -19,6 +19,14 @@ public final class Questions {
   private final long seed;
   private final Evaluator evaluator;
   private final Eligibility eligibility;
+  /** Built when first needed. */
+  private Providers providers;
+
+  /** The same with the index of providers already built; worth it for very large libraries and many questions. */
+  public Questions(GuildProblem problem, long seed, Providers providers) {
+    this(problem, seed);
+    this.providers = providers;
+  }
 
   public Questions(GuildProblem problem, long seed) {
     this.problem = problem;
@@ -40,17 +48,28 @@ public final class Questions {
 
   /** Why nobody in the guild meets a wish. */
   public Gap.Reason reason(Wish wish, Guild guild) {
-    List<Candidate> providers = problem.candidates().stream().filter(c -> c.provides(wish)).toList();
-    if (providers.isEmpty()) {
+    Headcount count = headcount(wish);
+    if (count.providers() == 0) {
       return new Gap.Reason.NobodyInLibrary();
     }
-    List<Candidate> suited = providers.stream().filter(c -> c.fit().verdict() != Verdict.DOES_NOT_FIT).toList();
-    if (suited.isEmpty()) {
+    if (count.suited() == 0) {
       return new Gap.Reason.FailsOnSite(
-          providers.stream().map(Questions::miss).sorted(NEAREST).limit(NAMED).toList(), providers.size());
+          providers().all(wish).stream().map(Questions::miss).sorted(NEAREST).limit(NAMED).toList(), count.providers());
     }
-    List<Candidate> allowed = suited.stream().filter(eligibility::isEligible).toList();
-    return allowed.isEmpty() ? excluded(suited) : shutOut(allowed, wish, guild);
+    return count.allowed() == 0 ? excluded(providers().suited(wish))
+        : shutOut(providers().allowed(wish), wish, guild);
+  }
+
+  /** How many species of the library would meet one of the problem's wishes. */
+  public Headcount headcount(Wish wish) {
+    return providers().count(wish);
+  }
+
+  private Providers providers() {
+    if (providers == null) {
+      providers = Providers.of(problem);
+    }
+    return providers;
   }
 
   static final Comparator<Gap.SiteMiss> NEAREST = Comparator.comparingInt(Gap.SiteMiss::failingAxes)

@@ -80,7 +80,7 @@ final class Scoring {
       }
       Stature stature = member.candidate().stature().get();
       int room = left.getOrDefault(stature.layer(), scale.fitMilliOfLayer());
-      int earned = (int) Math.min(room, (long) member.count() * scale.fitMilliOf(member.candidate(), stature.crownDm2()));
+      int earned = (int) Math.min(room, scale.fitMilliOf(member.candidate(), stature.crownDm2(), member.count()));
       left.put(stature.layer(), room - earned);
       sum += earned;
       shares.add(new ScoreBreakdown.Share(member.id(), earned, Optional.empty()));

@@ -185,8 +185,9 @@ final class Translation {
       served = true;
     }
     int price = problem.rules().budgetCents().isPresent() ? price(candidate) : 0;
-    return new Item(fewest, served ? fewest : alone, most, candidate.supply().stock(), each,
-        each - scale.perPlantMilli(), price, uses(candidate), units(candidate, stands), group(candidate, stands),
+    int enough = scale.enough(candidate.stature().orElseThrow().crownDm2()) - problem.standing(candidate.speciesId());
+    return new Item(fewest, served ? fewest : alone, most, candidate.supply().stock(), price, Math.max(0, enough), each,
+        PointScale.beyond(each), scale.perPlantMilli(), uses(candidate), units(candidate, stands), group(candidate, stands),
         bitsOf(candidate.manners().gives()), bitsOf(candidate.manners().suffers()), !served, partners);
   }
 

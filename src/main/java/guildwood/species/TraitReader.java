@@ -112,7 +112,7 @@ public final class TraitReader {
   }
 
   /** A range from two ends already on the scale; a finding where it runs backwards or leaves the scale. */
-  static Checked<Range> span(double low, double high, Unit unit, String field) {
+  public static Checked<Range> span(double low, double high, Unit unit, String field) {
     if (low > high) {
       return Checked.refused(Finding.of("range.backwards", field, plain(low), plain(high)));
     }

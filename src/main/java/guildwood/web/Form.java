@@ -16,6 +16,8 @@ import java.util.OptionalInt;
  * lost: a refused form is shown again with all of it.
  */
 public final class Form {
+  private static final int LONGEST_NUMBER = 40;
+
   private final Map<String, List<String>> typed;
   private final List<Finding> findings = new ArrayList<>();
   private final Messages messages;
@@ -99,7 +101,10 @@ public final class Form {
 
   /** A number within limits that may be left out. */
   public OptionalDouble number(String field, double least, double most) {
-    String text = optionalText(field, 40);
+    return number(field, optionalText(field, LONGEST_NUMBER), least, most);
+  }
+
+  private OptionalDouble number(String field, String text, double least, double most) {
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -117,12 +122,12 @@ public final class Form {
 
   /** A whole number within limits that may be left out. */
   public OptionalInt wholeNumber(String field, int least, int most) {
-    String text = optionalText(field, 40);
+    String text = optionalText(field, LONGEST_NUMBER);
     if (!text.isEmpty() && !text.matches("[-+]?\\d{1,9}")) {
       refuse(Finding.of("number.not-whole", field, text));
       return OptionalInt.empty();
     }
-    OptionalDouble number = number(field, least, most);
+    OptionalDouble number = number(field, text, least, most);
     return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
   }
 

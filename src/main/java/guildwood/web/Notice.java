@@ -9,15 +9,14 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * One sentence about what was just done, carried over a redirect in a short-lived cookie. Only the message
- * key and its values travel; an unknown key is dropped.
+ * key and its values travel; whatever we would not have left is dropped, for anybody can write a cookie.
  */
 final class Notice {
   private static final String COOKIE = "guildwood_notice";
-  private static final List<String> KNOWN_PREFIXES = List.of("done.");
+  private static final String KNOWN_PREFIX = "done.";
 
   private Notice() {}
 
@@ -28,18 +27,20 @@ final class Notice {
     ctx.cookie(new Cookie(COOKIE, value, "/", 60, false, true, null, SameSite.STRICT));
   }
 
-  static Optional<Finding> take(Context ctx) {
+  /** The notice in words, once; empty where there is none, or none that we would have left. */
+  static String take(Context ctx, Messages messages) {
     String value = ctx.cookie(COOKIE);
     if (value == null || value.isEmpty()) {
-      return Optional.empty();
+      return "";
     }
     ctx.removeCookie(COOKIE, "/");
     try {
       String[] parts = URLDecoder.decode(value, StandardCharsets.UTF_8).split("\n", -1);
-      boolean known = KNOWN_PREFIXES.stream().anyMatch(parts[0]::startsWith);
-      return known ? Optional.of(new Finding(parts[0], "", List.of(parts).subList(1, parts.length))) : Optional.empty();
+      boolean known = parts[0].startsWith(KNOWN_PREFIX) && messages.has(parts[0]);
+      return known ? messages.say(new Finding(parts[0], "", List.of(parts).subList(1, parts.length))) : "";
     } catch (IllegalArgumentException e) {
-      return Optional.empty();
+      // Not encoded as we do, or a word where a number belongs: somebody else wrote it.
+      return "";
     }
   }
 }

@@ -31,7 +31,7 @@ public final class Pages {
     all.put("signedIn", Visitor.of(ctx).isOwner());
     all.put("path", ctx.path());
     all.put("units", Units.of(ctx));
-    all.put("notice", Notice.take(ctx).map(messages::say).orElse(""));
+    all.put("notice", Notice.take(ctx, messages));
     ctx.contentType("text/html; charset=utf-8");
     ctx.result(templates.render(template, all));
   }

@@ -31,7 +31,8 @@ public enum Units {
 
   /** A range of lengths, both ends in the same unit. */
   public String length(Range metres) {
-    boolean small = this == METRIC ? metres.max() < 1 : metres.max() * FEET_IN_METRE < 3;
+    // Rounded before the unit is chosen, so that nothing reads 100 cm or 36 in.
+    boolean small = this == METRIC ? Math.round(metres.max() * 100) < 100 : Math.round(metres.max() * FEET_IN_METRE * 12) < 36;
     String unit = this == METRIC ? (small ? " cm" : " m") : small ? " in" : " ft";
     double scale = this == METRIC ? (small ? 100 : 1) : small ? FEET_IN_METRE * 12 : FEET_IN_METRE;
     int decimals = small || (this == US && metres.max() * FEET_IN_METRE >= 10) ? 0 : 1;

@@ -58,6 +58,11 @@ final class Oracle {
     objective.add(new Scoring(problem).score(base).earnedMilli());
     for (int i = 0; i < free.size(); i++) {
       int each = scale.fitMilliOf(free.get(i), free.get(i).stature().orElseThrow().crownDm2());
+      int full = Math.max(0, scale.enough(free.get(i).stature().orElseThrow().crownDm2())
+          - problem.standing(free.get(i).speciesId()));
+      IntVar beyond = model.newIntVar(0, Rules.MOST_PLANTS, "beyond enough " + free.get(i).speciesId());
+      model.addGreaterOrEqual(LinearExpr.newBuilder().add(beyond).addTerm(added.get(i), -1).build(), -full);
+      objective.addTerm(beyond, PointScale.beyond(each) - each);
       objective.addTerm(added.get(i), each);
       objective.addTerm(bought.get(i), -scale.perPlantMilli());
     }

@@ -34,7 +34,7 @@ final class Attempts {
   }
 
   synchronized void failed(String address) {
-    if (failures.size() >= ADDRESSES_KEPT) {
+    if (failures.size() >= ADDRESSES_KEPT && !failures.containsKey(address)) {
       failures.remove(failures.keySet().iterator().next());
     }
     failures.computeIfAbsent(address, a -> new ArrayDeque<>()).addLast(clock.instant());
@@ -42,5 +42,10 @@ final class Attempts {
 
   synchronized void forget(String address) {
     failures.remove(address);
+  }
+
+  /** How many addresses are remembered. */
+  synchronized int addresses() {
+    return failures.size();
   }
 }

@@ -41,12 +41,20 @@ public final class SignInPages implements Routes {
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get("/setup", ctx -> pages.show(ctx, "account/setup-hint", Map.of()), Access.ANYONE);
+    routes.get("/setup", this::hint, Access.ANYONE);
     routes.get("/setup/{token}", this::askForOwner, Access.ANYONE);
     routes.post("/setup/{token}", this::makeOwner, Access.ANYONE);
     routes.get("/sign-in", this::askForPassword, Access.ANYONE);
     routes.post("/sign-in", this::signIn, Access.ANYONE);
     routes.post("/sign-out", this::signOut, Access.ANYONE);
+  }
+
+  private void hint(Context ctx) {
+    if (accounts.anyExists()) {
+      ctx.redirect("/sign-in", HttpStatus.SEE_OTHER);
+      return;
+    }
+    pages.show(ctx, "account/setup-hint", Map.of());
   }
 
   private void askForOwner(Context ctx) {

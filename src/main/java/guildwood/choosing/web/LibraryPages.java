@@ -67,6 +67,7 @@ public final class LibraryPages implements Routes {
     model.put("beds", bedEntries(choices, bed));
     model.put("notes", notes(withMissingPage(read, view.address())));
     model.put("oob", false);
+    model.put("onPhone", Optional.ofNullable(ctx.userAgent()).orElse("").contains("Mobi"));
     model.put("fromLink", fragment && !FORM.equals(ctx.header("HX-Trigger")));
     if (!fragment) {
       pages.show(ctx, "choosing/library", model);

@@ -14,8 +14,12 @@ import guildwood.species.Trait;
 import guildwood.species.TraitValue;
 import guildwood.web.Messages;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One species in the table. Empty texts stand for what is not known.
@@ -80,12 +84,20 @@ record RowView(
         .toList();
   }
 
+  /** One entry a kind, with all its parts or places. */
   private static List<String> cautions(Species species, Messages messages) {
-    return species.cautions().stream().map(Statement::item).distinct()
-        .map(item -> {
-          String kind = messages.say("term.caution." + CautionKind.of(item).orElseThrow().key());
-          String detail = CautionKind.detail(item);
-          return detail.isEmpty() ? kind : messages.say("choosing.caution-detail", kind, detail);
-        }).distinct().toList();
+    Map<CautionKind, Set<String>> details = new EnumMap<>(CautionKind.class);
+    for (Statement caution : species.cautions()) {
+      Set<String> named = details.computeIfAbsent(CautionKind.of(caution.item()).orElseThrow(), kind -> new LinkedHashSet<>());
+      String detail = CautionKind.detail(caution.item());
+      if (!detail.isEmpty()) {
+        named.add(messages.has("term.region." + detail) ? messages.say("term.region." + detail) : detail);
+      }
+    }
+    return details.entrySet().stream().map(kind -> {
+      String name = messages.say("term.caution." + kind.getKey().key());
+      return kind.getValue().isEmpty() ? name
+          : messages.say("choosing.caution-detail", name, String.join(", ", kind.getValue()));
+    }).toList();
   }
 }

@@ -74,10 +74,10 @@ final class Completion {
   /** Looks at one branch; the answer bounds what was given up inside it, minus infinity where nothing was. */
   private double look(Branch branch, int steps) {
     Fixing fixing = branch.fixing;
-    if (!bound.settle(fixing)) {
+    if (!bound.left.settle(fixing)) {
       return Double.NEGATIVE_INFINITY;
     }
-    if (bound.opens == 0) {
+    if (bound.left.opens == 0) {
       descent.run(branch.prices, steps, best.value(), 0.8);
       return descent.settled(best.value()) ? Double.NEGATIVE_INFINITY : leaf(fixing, branch.limit);
     }
@@ -117,8 +117,8 @@ final class Completion {
         set.add(i);
       }
     }
-    for (int p = 0; withPicked && p < bound.picks; p++) {
-      set.add(bound.picked[p]);
+    for (int p = 0; withPicked && p < bound.picking.picks; p++) {
+      set.add(bound.picking.picked[p]);
     }
     return set.stream().mapToInt(i -> i).toArray();
   }
@@ -153,21 +153,21 @@ final class Completion {
   /** Puts in or out what the bound decides by itself; true where anything came in. */
   private boolean fix(Fixing fixing) {
     double spare = bound.value - best.value() - 1 + 2 * Bound.SLACK;
-    double outside = bound.bestOutside();
+    double outside = bound.picking.bestOutside();
     boolean cameIn = false;
     boolean[] picked = new boolean[s.items];
-    for (int p = 0; p < bound.picks; p++) {
-      picked[bound.picked[p]] = true;
+    for (int p = 0; p < bound.picking.picks; p++) {
+      picked[bound.picking.picked[p]] = true;
     }
-    for (int o = 0; o < bound.opens; o++) {
-      int i = bound.open[o];
-      if (!picked[i] && bound.lossIn(i) > spare) {
+    for (int o = 0; o < bound.left.opens; o++) {
+      int i = bound.left.open[o];
+      if (!picked[i] && bound.picking.lossIn(i) > spare) {
         fixing.state[i] = Fixing.OUT;
       }
     }
-    for (int p = 0; p < bound.picks; p++) {
-      if (bound.lossOut(p, outside) > spare) {
-        fixing.state[bound.picked[p]] = Fixing.IN;
+    for (int p = 0; p < bound.picking.picks; p++) {
+      if (bound.picking.lossOut(p, outside) > spare) {
+        fixing.state[bound.picking.picked[p]] = Fixing.IN;
         cameIn = true;
       }
     }
@@ -178,6 +178,7 @@ final class Completion {
     Prices prices = descent.best.copy();
     int item = best.value() < 0 ? hardestMust(fixing) : -1;
     item = item >= 0 ? item : quarreller(fixing);
+    item = item >= 0 ? item : partnerOfLoner(fixing);
     item = item >= 0 ? item : mostUndecided(fixing);
     if (item < 0) {
       // Nothing open is worth anything at these prices, yet the bound is not met: leave them out one by one.
@@ -187,20 +188,11 @@ final class Completion {
       add(limit, fixing, prices);
       return;
     }
-    int position = position(item);
-    double in = position < 0 ? bound.value - Math.max(0, bound.lossIn(item)) : limit;
-    double out = position < 0 ? limit : bound.value - Math.max(0, bound.lossOut(position, bound.bestOutside()));
+    int position = bound.picking.position(item);
+    double in = position < 0 ? bound.value - Math.max(0, bound.picking.lossIn(item)) : limit;
+    double out = position < 0 ? limit : bound.value - Math.max(0, bound.picking.lossOut(position, bound.picking.bestOutside()));
     add(Math.min(limit, in), fixing.with(item, Fixing.IN), prices);
     add(Math.min(limit, out), fixing.with(item, Fixing.OUT), prices);
-  }
-
-  private int position(int item) {
-    for (int p = 0; p < bound.picks; p++) {
-      if (bound.picked[p] == item) {
-        return p;
-      }
-    }
-    return -1;
   }
 
   private int firstOpen(Fixing fixing) {
@@ -215,14 +207,14 @@ final class Completion {
   private int mostUndecided(Fixing fixing) {
     int chosen = -1;
     double most = -1;
-    for (int o = 0; o < bound.opens; o++) {
-      int i = bound.open[o];
+    for (int o = 0; o < bound.left.opens; o++) {
+      int i = bound.left.open[o];
       if (fixing.state[i] != Fixing.OPEN) {
         continue;
       }
       double undecided = Math.min(descent.share[i], 1 - descent.share[i]);
-      boolean isPicked = position(i) >= 0;
-      double score = undecided + (isPicked ? 0.01 + 1e-7 * bound.worth[i] : 0);
+      boolean isPicked = bound.picking.position(i) >= 0;
+      double score = undecided + (isPicked ? 0.01 + 1e-7 * bound.picking.worth[i] : 0);
       if (score > most && (isPicked || undecided > 0.02)) {
         most = score;
         chosen = i;
@@ -239,16 +231,16 @@ final class Completion {
     int chosen = -1;
     int fewest = Integer.MAX_VALUE;
     for (int w = 0; w < s.earned.length; w++) {
-      if (!s.must[w] || bound.unitsIn[w] > 0) {
+      if (!bound.left.lacks(w)) {
         continue;
       }
       int providers = 0;
       int worthiest = -1;
-      for (int o = 0; o < bound.opens; o++) {
-        int i = bound.open[o];
+      for (int o = 0; o < bound.left.opens; o++) {
+        int i = bound.left.open[o];
         if (fixing.state[i] == Fixing.OPEN && s.source.get(i).units()[w] > 0) {
           providers++;
-          worthiest = worthiest < 0 || bound.worth[i] > bound.worth[worthiest] ? i : worthiest;
+          worthiest = worthiest < 0 || bound.picking.worth[i] > bound.picking.worth[worthiest] ? i : worthiest;
         }
       }
       if (providers > 0 && providers < fewest) {
@@ -259,12 +251,35 @@ final class Completion {
     return chosen;
   }
 
+  /** The worthiest open partner of an item that is in and has none yet. */
+  private int partnerOfLoner(Fixing fixing) {
+    for (int i = 0; i < s.items; i++) {
+      Item item = s.source.get(i);
+      if (fixing.state[i] != Fixing.IN || !item.needsPartner() || item.fewestAlone() <= item.fewest()) {
+        continue;
+      }
+      int worthiest = -1;
+      boolean served = false;
+      for (int partner : item.partners()) {
+        served |= fixing.state[partner] == Fixing.IN;
+        if (fixing.state[partner] == Fixing.OPEN
+            && (worthiest < 0 || bound.picking.worth[partner] > bound.picking.worth[worthiest])) {
+          worthiest = partner;
+        }
+      }
+      if (!served && worthiest >= 0) {
+        return worthiest;
+      }
+    }
+    return -1;
+  }
+
   /** The worthiest picked item that has an enemy among the picked; once it is in, its enemies are out. */
   private int quarreller(Fixing fixing) {
-    for (int p = 0; p < bound.picks; p++) {
-      int i = bound.picked[p];
-      for (int q = 0; q < bound.picks && fixing.state[i] == Fixing.OPEN; q++) {
-        if (p != q && s.enemies(i, bound.picked[q])) {
+    for (int p = 0; p < bound.picking.picks; p++) {
+      int i = bound.picking.picked[p];
+      for (int q = 0; q < bound.picking.picks && fixing.state[i] == Fixing.OPEN; q++) {
+        if (p != q && s.enemies(i, bound.picking.picked[q])) {
           return i;
         }
       }

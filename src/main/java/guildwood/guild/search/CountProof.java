@@ -9,6 +9,10 @@ import java.util.Arrays;
  */
 final class CountProof {
   private static final int MOST_NODES = 3_000;
+  private static final int STRETCHES = 3;
+
+  /** Stands for a budget without limit, so that numbers stay small enough to be exact. */
+  private static final double MUCH_MONEY = 1e12;
 
   private final Selection s;
   private int[] set;
@@ -76,9 +80,9 @@ final class CountProof {
     if (!reserve(low)) {
       return;
     }
-    int[] high = highest.clone();
+    int[] high = new int[size];
     for (int p = 0; p < size; p++) {
-      high[p] = (int) Math.min(high[p], low[p] + goes(p, low[p]));
+      high[p] = (int) Math.min(highest[p], low[p] + goes(p, low[p]));
       if (high[p] < low[p]) {
         return;
       }
@@ -94,11 +98,27 @@ final class CountProof {
       most = Math.max(most, fixed + roof);
       return;
     }
+    int[] counts = new int[size];
+    int split = mostBroken(low, program, counts);
+    keep(counts.clone(), high);
+    if (split < 0 && StrictMath.floor(roof + Bound.SLACK) > bestValue) {
+      // Whole already, yet short of the roof: rounding in the program. Split what is widest.
+      split = widest(low, high);
+    }
+    if (split >= 0) {
+      halves(low, high, split, Math.max(low[split], Math.min(high[split] - 1, counts[split])));
+    }
+  }
+
+  /** Rounds the program's counts down into {@code counts}; the position of the one furthest from whole, -1 where all are. */
+  private int mostBroken(int[] low, LinearProgram program, int[] counts) {
     int split = -1;
     double half = 1e-6;
-    int[] counts = new int[size];
     for (int p = 0; p < size; p++) {
-      double count = low[p] + program.value[p] + program.value[size + p];
+      double count = low[p];
+      for (int stretch = 0; stretch < STRETCHES; stretch++) {
+        count += program.value[stretch * size + p];
+      }
       counts[p] = (int) StrictMath.floor(count + 1e-6);
       double off = Math.abs(count - StrictMath.rint(count));
       if (off > half) {
@@ -106,20 +126,17 @@ final class CountProof {
         split = p;
       }
     }
-    keep(counts.clone(), high);
-    if (split < 0) {
-      // Whole already, yet not certain to reach the roof: rounding in the program. Split what is widest.
-      split = StrictMath.floor(roof + Bound.SLACK) <= bestValue ? -1 : widest(low, high);
-    }
-    if (split >= 0) {
-      int at = Math.max(low[split], Math.min(high[split] - 1, counts[split]));
-      int[] raised = low.clone();
-      raised[split] = at + 1;
-      int[] lowered = high.clone();
-      lowered[split] = at;
-      search(raised, high);
-      search(low, lowered);
-    }
+    return split;
+  }
+
+  /** Looks at the counts above and below a split one after the other. */
+  private void halves(int[] low, int[] high, int split, int at) {
+    int[] raised = low.clone();
+    raised[split] = at + 1;
+    search(raised, high);
+    int[] lowered = high.clone();
+    lowered[split] = at;
+    search(low, lowered);
   }
 
   private static int widest(int[] low, int[] high) {
@@ -165,47 +182,59 @@ final class CountProof {
     return more;
   }
 
-  /** Variables: of every item those more that are free, then those more that are paid. */
+  /** Variables: by stretch of its value, how many more of every item lie in it. */
   private LinearProgram program(int[] low, int[] high) {
-    double[] gain = new double[2 * size];
-    double[] upper = new double[2 * size];
-    double[][] uses = new double[room.length + 1][2 * size];
+    double[] gain = new double[STRETCHES * size];
+    double[] upper = new double[STRETCHES * size];
+    double[][] uses = new double[room.length + 1][STRETCHES * size];
     double[] caps = new double[room.length + 1];
     for (int r = 0; r < room.length; r++) {
       caps[r] = room[r];
     }
-    caps[room.length] = Math.min(budget, 1e12);
+    caps[room.length] = Math.min(budget, MUCH_MONEY);
     for (int p = 0; p < size; p++) {
       int i = set[p];
-      int free = Math.min(high[p] - low[p], Math.max(0, s.free[i] - low[p]));
-      gain[p] = s.each[i];
-      gain[size + p] = s.eachPaid[i];
-      upper[p] = free;
-      upper[size + p] = high[p] - low[p] - free;
-      for (int k = 0; k < s.useAt[i].length; k++) {
-        uses[s.useAt[i][k]][p] = s.use[i][k];
-        uses[s.useAt[i][k]][size + p] = s.use[i][k];
+      for (int stretch = 0; stretch < STRETCHES; stretch++) {
+        int v = stretch * size + p;
+        gain[v] = s.one[i][stretch];
+        upper[v] = within(i, stretch, low[p], high[p]);
+        for (int k = 0; k < s.useAt[i].length; k++) {
+          uses[s.useAt[i][k]][v] = s.use[i][k];
+        }
+        uses[room.length][v] = isPaid(i, stretch) ? s.price[i] : 0;
       }
-      uses[room.length][size + p] = s.price[i];
     }
     return new LinearProgram(gain, uses, caps, upper);
   }
 
+  /** How many of the counts above low and up to high lie in a stretch. */
+  private int within(int i, int stretch, int low, int high) {
+    int from = stretch == 0 ? 0 : stretch == 1 ? s.firstEnd[i] : s.secondEnd[i];
+    int to = stretch == 0 ? s.firstEnd[i] : stretch == 1 ? s.secondEnd[i] : Integer.MAX_VALUE;
+    return Math.max(0, Math.min(high, to) - Math.max(low, from));
+  }
+
+  private boolean isPaid(int i, int stretch) {
+    return stretch == 2 || stretch == 1 && s.firstEnd[i] == s.free[i];
+  }
+
   /** The Lagrangian bound at these prices: valid whatever they are, as long as none is negative. */
   private double roof(int[] low, int[] high, double[] price) {
-    double total = price[room.length] * Math.min(budget, 1e12);
+    double total = price[room.length] * Math.min(budget, MUCH_MONEY);
     for (int r = 0; r < room.length; r++) {
       total += price[r] * room[r];
     }
     for (int p = 0; p < size; p++) {
       int i = set[p];
-      double each = s.each[i];
+      double cost = 0;
       for (int k = 0; k < s.useAt[i].length; k++) {
-        each -= price[s.useAt[i][k]] * s.use[i][k];
+        cost += price[s.useAt[i][k]] * s.use[i][k];
       }
-      double paid = each - (s.each[i] - s.eachPaid[i]) - price[room.length] * s.price[i];
-      int free = Math.min(high[p] - low[p], Math.max(0, s.free[i] - low[p]));
-      total += s.countValue(i, low[p]) + Math.max(0, each) * free + Math.max(0, paid) * (high[p] - low[p] - free);
+      total += s.countValue(i, low[p]);
+      for (int stretch = 0; stretch < STRETCHES; stretch++) {
+        double paid = isPaid(i, stretch) ? price[room.length] * s.price[i] : 0;
+        total += Math.max(0, s.one[i][stretch] - cost - paid) * within(i, stretch, low[p], high[p]);
+      }
     }
     return total;
   }
@@ -217,10 +246,8 @@ final class CountProof {
     if (reserve(counts)) {
       for (int p = 0; p < size; p++) {
         int i = set[p];
-        long more = s.each[i] <= 0 ? 0
-            : s.eachPaid[i] <= 0 ? Math.min(goes(p, counts[p]), Math.max(0, s.free[i] - counts[p]))
-            : goes(p, counts[p]);
-        int add = (int) Math.max(0, Math.min(more, high[p] - counts[p]));
+        int worthwhile = Math.min(high[p], s.wanted[i]) - counts[p];
+        int add = (int) Math.max(0, Math.min(goes(p, counts[p]), worthwhile));
         budget -= cost(p, counts[p] + add) - cost(p, counts[p]);
         counts[p] += add;
         for (int k = 0; k < s.useAt[i].length; k++) {

@@ -3,7 +3,7 @@ package guildwood.guild.search;
 import java.util.Arrays;
 
 /**
- * Looks for prices that make the bound tight, by subgradient steps of the length Polyak (1969) gives, with
+ * Looks for prices that make the bound tight, by subgradient steps of the length named after Polyak, with
  * the last direction mixed in. On the way it averages the picks, which tells how undecided each item is.
  */
 final class Descent {
@@ -90,11 +90,11 @@ final class Descent {
 
   private void average(int step) {
     double weight = step == 0 ? 1 : NEW_IN_AVERAGE;
-    for (int o = 0; o < bound.opens; o++) {
-      share[bound.open[o]] *= 1 - weight;
+    for (int o = 0; o < bound.left.opens; o++) {
+      share[bound.left.open[o]] *= 1 - weight;
     }
-    for (int p = 0; p < bound.picks; p++) {
-      share[bound.picked[p]] += weight;
+    for (int p = 0; p < bound.picking.picks; p++) {
+      share[bound.picking.picked[p]] += weight;
     }
   }
 

@@ -48,7 +48,7 @@ final class Filling {
       if (prices != null && s.budget > 0) {
         cost += prices.budget * s.price[i] / s.budget;
       }
-      pays[i] = Math.max(s.each[i], 0) / cost;
+      pays[i] = Math.max(s.one[i][0], 0) / cost;
     }
   }
 
@@ -70,11 +70,10 @@ final class Filling {
       }
       order[at] = p;
     }
-    for (int o = 0; o < size; o++) {
-      more(set, order[o], limit, true);
-    }
-    for (int o = 0; o < size; o++) {
-      more(set, order[o], limit, false);
+    for (int stretch = 0; stretch < 3; stretch++) {
+      for (int o = 0; o < size; o++) {
+        more(set, order[o], limit, stretch);
+      }
     }
     return value(set, size);
   }
@@ -124,24 +123,22 @@ final class Filling {
     }
   }
 
-  private void more(int[] set, int p, int[] limit, boolean free) {
+  /** Adds as many of an item as fit and are worth something, no further than a stretch of its value goes. */
+  private void more(int[] set, int p, int[] limit, int stretch) {
     int i = set[p];
-    if ((free ? s.each[i] : s.eachPaid[i]) <= 0) {
-      return;
-    }
-    long more = Math.min(s.most[i], limit[i]) - counts[p];
-    if (free) {
-      more = Math.min(more, s.free[i] - counts[p]);
-    } else if (s.price[i] > 0) {
-      more = Math.min(more, budget / s.price[i]);
+    int end = stretch == 0 ? s.firstEnd[i] : stretch == 1 ? s.secondEnd[i] : Integer.MAX_VALUE;
+    long more = Math.min(Math.min(end, s.wanted[i]), Math.min(s.most[i], limit[i])) - (long) counts[p];
+    if (s.price[i] > 0 && more > 0) {
+      more = Math.min(more, Math.max(0, s.free[i] - counts[p]) + budget / s.price[i]);
     }
     for (int k = 0; k < s.useAt[i].length && more > 0; k++) {
       more = Math.min(more, room[s.useAt[i][k]] / s.use[i][k]);
     }
     if (more > 0) {
-      counts[p] += (int) more;
+      int then = counts[p] + (int) more;
+      budget -= (long) s.price[i] * (Math.max(0, then - s.free[i]) - Math.max(0, counts[p] - s.free[i]));
+      counts[p] = then;
       take(i, (int) more);
-      budget -= free ? 0 : more * s.price[i];
     }
   }
 

@@ -64,7 +64,7 @@ final class Greedy {
   }
 
   private long gain(int i, int[] units) {
-    long gain = s.bonus[i] + Math.max(s.countValue(i, s.fewest[i]), s.countValue(i, s.most[i]));
+    long gain = s.bonus[i] + s.countValue(i, Math.max(s.fewest[i], Math.min(s.most[i], s.wanted[i])));
     for (int k = 0; k < s.aimAt[i].length; k++) {
       int w = s.aimAt[i][k];
       gain += s.earned(w, units[w] + s.aimUnits[i][k]) - s.earned(w, units[w]);

@@ -7,9 +7,11 @@ package guildwood.guild.search;
  * @param fewestAlone the same where it needs a partner and none is chosen; {@link #NEVER} where no count will do
  * @param most highest count, at least {@code fewest}
  * @param free how many cost nothing
- * @param eachMilli value of each one that costs nothing
- * @param eachPaidMilli value of each further one; no more than {@code eachMilli}
  * @param price of each further one, in the unit of the budget
+ * @param enough how many are worth {@code eachMilli}
+ * @param eachMilli value of each one up to enough
+ * @param beyondMilli value of each further one; no more than {@code eachMilli}
+ * @param lessPaidMilli what the value is less for each one that is paid for; not negative
  * @param uses how much each one takes of every cap
  * @param units how much choosing it counts towards every aim, whatever the count
  * @param group whose members are limited in number; {@link #NO_GROUP} where it has none
@@ -23,9 +25,11 @@ public record Item(
     int fewestAlone,
     int most,
     int free,
-    int eachMilli,
-    int eachPaidMilli,
     int price,
+    int enough,
+    int eachMilli,
+    int beyondMilli,
+    int lessPaidMilli,
     long[] uses,
     int[] units,
     int group,
@@ -37,22 +41,27 @@ public record Item(
   public static final int NO_GROUP = -1;
 
   public Item {
-    if (fewest < 1 || most < fewest || free < 0 || price < 0 || eachPaidMilli > eachMilli) {
+    if (fewest < 1 || most < fewest || free < 0 || price < 0 || enough < 0 || beyondMilli > eachMilli || lessPaidMilli < 0) {
       throw new IllegalArgumentException("an item of " + fewest + " to " + most + ", " + free + " free, at " + price
-          + ", worth " + eachMilli + " and " + eachPaidMilli);
+          + ", worth " + eachMilli + " up to " + enough + ", then " + beyondMilli + ", less " + lessPaidMilli);
     }
     uses = uses.clone();
     units = units.clone();
     partners = partners.clone();
   }
 
-  Item worth(int each, int eachPaid) {
-    return new Item(fewest, fewestAlone, most, free, each, eachPaid, price, uses, units, group, gives, suffers,
-        needsPartner, partners);
+  Item worth(int each, int beyond, int lessPaid) {
+    return new Item(fewest, fewestAlone, most, free, price, enough, each, beyond, lessPaid, uses, units, group, gives,
+        suffers, needsPartner, partners);
+  }
+
+  Item using(long[] others) {
+    return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, others, units,
+        group, gives, suffers, needsPartner, partners);
   }
 
   Item withPartners(int[] others) {
-    return new Item(fewest, fewestAlone, most, free, eachMilli, eachPaidMilli, price, uses, units, group, gives, suffers,
-        needsPartner, others);
+    return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, uses, units,
+        group, gives, suffers, needsPartner, others);
   }
 }

@@ -12,11 +12,11 @@ record Reduced(Selection selection, int[] kept, int items) {
     bound.at(descent.best);
     double spare = bound.value - best.value() - 1 + 2 * Bound.SLACK;
     boolean[] keep = new boolean[s.items];
-    for (int p = 0; p < bound.picks; p++) {
-      keep[bound.picked[p]] = true;
+    for (int p = 0; p < bound.picking.picks; p++) {
+      keep[bound.picking.picked[p]] = true;
     }
-    for (int o = 0; o < bound.opens; o++) {
-      keep[bound.open[o]] |= bound.lossIn(bound.open[o]) <= spare;
+    for (int o = 0; o < bound.left.opens; o++) {
+      keep[bound.left.open[o]] |= bound.picking.lossIn(bound.left.open[o]) <= spare;
     }
     for (int i : best.set()) {
       keep[i] = true;

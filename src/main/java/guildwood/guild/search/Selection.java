@@ -14,6 +14,9 @@ public final class Selection {
   /** What an unmet must takes off. */
   public static final long MUST_MILLI = 1_000_000;
 
+  /** Into how many parts caps are split at most to strengthen the problem. */
+  private static final int MOST_PARTS = 3;
+
   /** More than any choice is worth. */
   static final long NOTHING = Long.MIN_VALUE / 4;
 
@@ -31,9 +34,18 @@ public final class Selection {
   final int[] fewest;
   final int[] most;
   final int[] free;
-  final int[] each;
-  final int[] eachPaid;
   final int[] price;
+
+  /** By item, the counts up to which the first and the second of three values of one more hold. */
+  final int[] firstEnd;
+
+  final int[] secondEnd;
+
+  /** By item, the value of one more in each of the three stretches; it never rises. */
+  final int[][] one;
+
+  /** By item, up to which count one more is still worth something. */
+  final int[] wanted;
   final int[] group;
   /** Value of choosing an item at all, aims aside; 0 but where a theme leans towards it. */
   final int[] bonus;
@@ -71,8 +83,6 @@ public final class Selection {
     this.must = must.clone();
     this.fewest = source.stream().mapToInt(Item::fewest).toArray();
     this.free = source.stream().mapToInt(Item::free).toArray();
-    this.each = source.stream().mapToInt(Item::eachMilli).toArray();
-    this.eachPaid = source.stream().mapToInt(Item::eachPaidMilli).toArray();
     this.price = source.stream().mapToInt(Item::price).toArray();
     this.group = source.stream().mapToInt(Item::group).toArray();
     this.bonus = new int[items];
@@ -86,8 +96,13 @@ public final class Selection {
       sparse(i, source.get(i));
     }
     this.most = new int[items];
+    this.firstEnd = new int[items];
+    this.secondEnd = new int[items];
+    this.one = new int[items][];
+    this.wanted = new int[items];
     for (int i = 0; i < items; i++) {
       most[i] = mostThatFits(i, source.get(i).most());
+      stretches(i, source.get(i));
     }
   }
 
@@ -99,11 +114,55 @@ public final class Selection {
     List<Item> leaning = new ArrayList<>();
     for (int i = 0; i < items; i++) {
       Item item = source.get(i);
-      leaning.add(item.worth(
-          item.eachMilli() - lessEachMilli, item.eachPaidMilli() - lessEachMilli - lessEachPaidMilli[i]));
+      leaning.add(item.worth(item.eachMilli() - lessEachMilli, item.beyondMilli() - lessEachMilli,
+          item.lessPaidMilli() + lessEachPaidMilli[i]));
     }
     Selection other = new Selection(leaning, base, mostItems, caps, budget, groupRoom, earned, must);
     System.arraycopy(bonuses, 0, other.bonus, 0, items);
+    return other;
+  }
+
+  /**
+   * The same problem with caps that follow from the others but that fractions of items would break. Of
+   * what takes more than half of a cap there can be one only, of what takes more than a third two, and so
+   * on: where {@code sum(use * n) <= cap}, then {@code sum((ceil((k + 1) * use / cap) - 1) * n) <= k} for
+   * every whole k: a dual feasible function, as known from bin packing.
+   */
+  Selection strengthened() {
+    List<long[]> uses = new ArrayList<>();
+    List<Long> limits = new ArrayList<>();
+    for (int r = 0; r < caps.length; r++) {
+      for (int k = 1; k <= MOST_PARTS && caps[r] > 0; k++) {
+        long[] parts = new long[items];
+        int takers = 0;
+        for (int i = 0; i < items; i++) {
+          parts[i] = Math.max(0, ((k + 1) * source.get(i).uses()[r] + caps[r] - 1) / caps[r] - 1);
+          takers += parts[i] > 0 ? 1 : 0;
+        }
+        if (takers > 1) {
+          uses.add(parts);
+          limits.add((long) k);
+        }
+      }
+    }
+    return uses.isEmpty() ? this : withCaps(uses, limits);
+  }
+
+  private Selection withCaps(List<long[]> uses, List<Long> limits) {
+    long[] all = java.util.Arrays.copyOf(caps, caps.length + uses.size());
+    for (int r = 0; r < uses.size(); r++) {
+      all[caps.length + r] = limits.get(r);
+    }
+    List<Item> longer = new ArrayList<>();
+    for (int i = 0; i < items; i++) {
+      long[] own = java.util.Arrays.copyOf(source.get(i).uses(), all.length);
+      for (int r = 0; r < uses.size(); r++) {
+        own[caps.length + r] = uses.get(r)[i];
+      }
+      longer.add(source.get(i).using(own));
+    }
+    Selection other = new Selection(longer, base, mostItems, all, budget, groupRoom, earned, must);
+    System.arraycopy(bonus, 0, other.bonus, 0, items);
     return other;
   }
 
@@ -124,6 +183,15 @@ public final class Selection {
     }
     aimAt[i] = aims.stream().mapToInt(w -> w).toArray();
     aimUnits[i] = aims.stream().mapToInt(w -> item.units()[w]).toArray();
+  }
+
+  /** Whichever of free and enough ends first ends the first stretch, the other the second. */
+  private void stretches(int i, Item item) {
+    firstEnd[i] = Math.min(item.free(), item.enough());
+    secondEnd[i] = Math.max(item.free(), item.enough());
+    int middle = item.enough() < item.free() ? item.beyondMilli() : item.eachMilli() - item.lessPaidMilli();
+    one[i] = new int[] {item.eachMilli(), middle, item.beyondMilli() - item.lessPaidMilli()};
+    wanted[i] = one[i][2] > 0 ? Integer.MAX_VALUE : one[i][1] > 0 ? secondEnd[i] : one[i][0] > 0 ? firstEnd[i] : 0;
   }
 
   private int mostThatFits(int i, int wanted) {
@@ -174,8 +242,9 @@ public final class Selection {
 
   /** Value of one item's count, aims aside. */
   long countValue(int i, int count) {
-    int paid = Math.max(0, count - free[i]);
-    return (long) each[i] * (count - paid) + (long) eachPaid[i] * paid;
+    int first = Math.min(count, firstEnd[i]);
+    int second = Math.min(count, secondEnd[i]) - first;
+    return (long) one[i][0] * first + (long) one[i][1] * second + (long) one[i][2] * (count - first - second);
   }
 
   /** The value of a choice; does not look at the caps. */

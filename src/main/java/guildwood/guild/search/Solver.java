@@ -32,7 +32,7 @@ public final class Solver {
   private int core;
 
   public Solver(Selection selection, long seed, int boundSteps, int moves, int nodes) {
-    s = selection;
+    s = selection.strengthened();
     this.seed = seed;
     this.boundSteps = boundSteps;
     this.moves = moves;
@@ -83,14 +83,14 @@ public final class Solver {
 
   /** Finds prices for the whole selection, and with them the order in which the walk prefers items. */
   private Choice price(Choice start) {
-    bound.settle(Fixing.nothing(s));
+    bound.left.settle(Fixing.nothing(s));
     descent.run(descent.firstPrices(), boundSteps, start.value(), 1.2);
     bound.at(descent.best);
     filling.guidedBy(descent.best);
     double[] worth = new double[s.items];
     Arrays.fill(worth, Double.NEGATIVE_INFINITY);
-    for (int o = 0; o < bound.opens; o++) {
-      worth[bound.open[o]] = bound.worth[bound.open[o]];
+    for (int o = 0; o < bound.left.opens; o++) {
+      worth[bound.left.open[o]] = bound.picking.worth[bound.left.open[o]];
     }
     favourites = IntStream.range(0, s.items).filter(i -> worth[i] > Double.NEGATIVE_INFINITY).boxed()
         .sorted(Comparator.<Integer>comparingDouble(i -> -worth[i]).thenComparing(i -> i))
@@ -133,7 +133,7 @@ public final class Solver {
       core = reduced.selection();
       Choice inner = whole.into(best);
       coreBound = new Bound(core);
-      if (!coreBound.settle(Fixing.nothing(core))) {
+      if (!coreBound.left.settle(Fixing.nothing(core))) {
         break;
       }
       Descent next = new Descent(core, coreBound);
@@ -174,9 +174,10 @@ public final class Solver {
    */
   public Optional<Choice> another(
       List<Choice> others, int apart, Selection leaning, boolean keepsCounts, int steps, long walkSeed) {
-    Filling leaningFilling = new Filling(leaning);
+    Selection inclined = leaning.strengthened();
+    Filling leaningFilling = new Filling(inclined);
     leaningFilling.guidedBy(descent.best);
-    Annealing annealing = new Annealing(leaning, leaningFilling, walkSeed, favourites, core);
+    Annealing annealing = new Annealing(inclined, leaningFilling, walkSeed, favourites, core);
     List<int[]> sets = new ArrayList<>();
     others.forEach(o -> sets.add(o.set()));
     annealing.keepApart(sets, apart);

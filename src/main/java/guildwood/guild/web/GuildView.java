@@ -24,6 +24,11 @@ public record GuildView(
     String toBuy,
     String cost) {
 
+  /** Whether a species is in the guild. */
+  public boolean has(String speciesId) {
+    return members.stream().anyMatch(m -> m.id().equals(speciesId));
+  }
+
   /**
    * A species of the guild.
    *
@@ -34,7 +39,13 @@ public record GuildView(
    */
   public record MemberRow(
       String id, String name, String scientificName, String layer, int count, int standing, String services,
-      String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions) {}
+      String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions) {
+    static final String NOT_KNOWN = "–";
+
+    public boolean isHeightKnown() {
+      return !height.equals(NOT_KNOWN);
+    }
+  }
 
   /** A part of the score; {@code percent} of what it could earn. */
   public record PartRow(String label, boolean must, boolean met, String earned, String possible, String who, int percent) {}
@@ -51,6 +62,18 @@ public record GuildView(
   /** A wish that is not met, with the reason and what would close the gap. */
   public record GapRow(String wish, boolean must, String reason, List<CloserRow> closers) {}
 
-  /** A change that would close a gap and the points it brings or costs. */
-  public record CloserRow(String change, String gain, boolean better, boolean needsSoilTest) {}
+  /**
+   * A change that would close a gap.
+   *
+   * @param gain points it brings or costs, and the total it promises
+   * @param brings who joins and who leaves the guild with it
+   * @param step what the owner can do about it here: {@code draft} (take {@code guild} into the draft),
+   *     {@code limits} (the limits at {@code address}, with the easing filled in), {@code ground} (what the ground
+   *     would need), {@code bed} (the bed's own form at {@code address})
+   * @param guild the guild that would then stand, as {@link GuildCode}
+   * @param free a species whose ban is lifted by taking the guild; may be empty
+   * @param ground what to know before the ground is changed
+   */
+  public record CloserRow(String change, String gain, boolean better, List<String> brings, String step, String address,
+      String guild, String free, List<String> ground) {}
 }

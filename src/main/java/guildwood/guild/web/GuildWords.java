@@ -3,10 +3,12 @@ package guildwood.guild.web;
 import guildwood.fit.Fit;
 import guildwood.guild.Change;
 import guildwood.guild.Gap;
+import guildwood.guild.Guild;
 import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
+import guildwood.site.NamedClasses;
 import guildwood.species.Axis;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
@@ -20,18 +22,18 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Puts what the engine says into sentences: names for ids, the visitor's units for numbers. */
-final class GuildWords {
+public final class GuildWords {
   private final Messages messages;
   private final SpeciesLibrary library;
   private final Units units;
 
-  GuildWords(Messages messages, SpeciesLibrary library, Units units) {
+  public GuildWords(Messages messages, SpeciesLibrary library, Units units) {
     this.messages = messages;
     this.library = library;
     this.units = units;
   }
 
-  String name(String speciesId) {
+  public String name(String speciesId) {
     return library.find(speciesId).map(Species::name).orElse(speciesId);
   }
 
@@ -40,7 +42,7 @@ final class GuildWords {
   }
 
   /** What is wished for, as a noun or short clause. */
-  String wish(Wish wish) {
+  public String wish(Wish wish) {
     return switch (wish.kind()) {
       case FUNCTION -> messages.say("wish.function", messages.say("term.function." + wish.item()));
       case LAYER -> messages.say("wish.layer", messages.say("term.layer." + wish.item()));
@@ -51,7 +53,7 @@ final class GuildWords {
   }
 
   /** A rule that is broken, with the species it is about in front where there are any. */
-  String breach(RuleBreach breach) {
+  public String breach(RuleBreach breach) {
     String sentence = messages.say("rule." + breach.rule().key(), breachArgs(breach).toArray());
     return breach.species().isEmpty() ? sentence
         : messages.say("rule.about", names(breach.species()), sentence);
@@ -73,7 +75,7 @@ final class GuildWords {
   }
 
   /** What is worth knowing, a sentence for each matter: a plant that runs is named once with all it may swamp. */
-  List<String> remarks(List<Finding> remarks) {
+  public List<String> remarks(List<Finding> remarks) {
     Map<String, List<String>> swamped = new LinkedHashMap<>();
     remarks.stream().filter(r -> r.code().equals("guild.spreader"))
         .forEach(r -> swamped.computeIfAbsent(r.field(), id -> new ArrayList<>()).add(r.args().get(0)));
@@ -94,7 +96,7 @@ final class GuildWords {
     };
   }
 
-  String reason(Gap.Reason reason) {
+  public String reason(Gap.Reason reason) {
     if (reason instanceof Gap.Reason.FailsOnSite fails) {
       return messages.say("gap.fails-on-site", fails.species(), fails.misses().isEmpty() ? "" : misses(fails));
     }
@@ -122,15 +124,15 @@ final class GuildWords {
   }
 
   /** A change that would close a gap. */
-  String change(Change change) {
+  public String change(Change change) {
     if (change instanceof Change.MoveCondition move) {
-      return messages.say("change.move." + move.axis().key(), range(move.axis(), move.from()), range(move.axis(), move.to()));
+      return messages.say("change.move." + move.axis().key(), moved(move.axis(), move.from()), moved(move.axis(), move.to()));
     }
     if (change instanceof Change.EaseRule ease) {
       return messages.say("change.ease." + ease.rule().key(), easeDetail(ease));
     }
     if (change instanceof Change.Enlarge enlarge) {
-      return messages.say("change.enlarge", units.area(enlarge.fromM2()), units.area(enlarge.toM2()));
+      return messages.say("change.enlarge", exactly(enlarge.fromM2()), exactly(enlarge.toM2()));
     }
     if (change instanceof Change.Insist insist) {
       return messages.say("change.insist", wish(insist.wish()));
@@ -139,12 +141,43 @@ final class GuildWords {
     return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
   }
 
+  /** What sets one guild's plants apart from another's: who joins, who leaves, whose count changes. */
+  List<String> changes(Guild before, Guild now) {
+    List<String> joining = new ArrayList<>();
+    List<String> leaving = new ArrayList<>();
+    List<String> counts = new ArrayList<>();
+    now.counts().forEach((id, count) -> {
+      int then = before.count(id);
+      if (then == 0) {
+        joining.add(messages.say("guild.change.some", count, name(id)));
+      } else if (then != count) {
+        counts.add(messages.say("guild.change.count", name(id), count, then));
+      }
+    });
+    before.counts().forEach((id, count) -> {
+      if (!now.has(id)) {
+        leaving.add(messages.say("guild.change.some", count, name(id)));
+      }
+    });
+    List<String> sentences = new ArrayList<>();
+    say("guild.change.in", joining, sentences);
+    say("guild.change.out", leaving, sentences);
+    say("guild.change.counts", counts, sentences);
+    return sentences;
+  }
+
+  private void say(String key, List<String> parts, List<String> sentences) {
+    if (!parts.isEmpty()) {
+      sentences.add(messages.say(key, String.join(", ", parts)));
+    }
+  }
+
   private String easeDetail(Change.EaseRule ease) {
     return switch (ease.rule()) {
       case CAUTION -> messages.say("term.caution." + ease.detail());
       case NOT_NATIVE -> messages.has("term.region." + ease.detail()) ? messages.say("term.region." + ease.detail()) : ease.detail();
       case OVER_BUDGET -> ease.detail().matches("\\d+") ? money(Long.parseLong(ease.detail())) : ease.detail();
-      case BANNED, PIN_IGNORED -> name(ease.detail());
+      case BANNED, PIN_IGNORED, LAYER_NOT_KNOWN -> name(ease.detail());
       default -> ease.detail();
     };
   }
@@ -153,8 +186,11 @@ final class GuildWords {
     return messages.say("term.axis." + axisKey);
   }
 
-  /** How far a bed would have to move to suit, with the direction in words. */
+  /** How far a bed would have to move to suit, with the direction in words; what rounds to nothing has none. */
   String miss(Axis axis, double shortfall) {
+    if (amount(axis, Math.abs(shortfall)).matches("0( .*)?")) {
+      return messages.say("miss.edge");
+    }
     String key = "miss." + axis.key() + (shortfall >= 0 ? ".more" : ".less");
     return messages.say(key, amount(axis, Math.abs(shortfall)));
   }
@@ -173,6 +209,31 @@ final class GuildWords {
     return low.equals(high) ? low : low + " – " + high;
   }
 
+  /** A range with its unit, or by the names of its classes where the axis counts them. */
+  String measured(Axis axis, Range range) {
+    return switch (axis) {
+      case LIGHT -> messages.say("axis.hours", range(axis, range));
+      case SEASON -> messages.say("axis.days", range(axis, range));
+      case MOISTURE, FERTILITY, TEXTURE -> classes(axis, range);
+      case REACTION, WINTER_COLD -> range(axis, range);
+    };
+  }
+
+  /** As {@link #measured}, but without a unit: the sentences about moves have it themselves. */
+  private String moved(Axis axis, Range range) {
+    return NamedClasses.countsClasses(axis) ? classes(axis, range) : range(axis, range);
+  }
+
+  /** By name; between two classes, which only a survey can say, by number. */
+  private String classes(Axis axis, Range range) {
+    if (range.min() != Math.rint(range.min()) || range.max() != Math.rint(range.max())) {
+      return messages.say("axis." + axis.key() + ".number", range(axis, range));
+    }
+    String low = messages.say("axis." + axis.key() + "." + (int) range.min());
+    String high = messages.say("axis." + axis.key() + "." + (int) range.max());
+    return low.equals(high) ? low : messages.say("axis.to", low, high);
+  }
+
   /** What limits a species in a bed and what nobody knows of it; empty where it suits and all is known. */
   String limit(Fit fit) {
     Optional<String> limit = fit.limiting().filter(a -> a.value() < 1)
@@ -183,8 +244,18 @@ final class GuildWords {
     return String.join("; ", Stream.of(limit, silence).flatMap(Optional::stream).toList());
   }
 
+  /** An area as it has to be typed to get what is promised for it. */
+  private String exactly(double areaM2) {
+    return units == Units.METRIC ? Units.number(areaM2, 1) + " m²" : units.area(areaM2);
+  }
+
   private String area(String squareMetres) {
     return units.area(Double.parseDouble(squareMetres));
+  }
+
+  /** As the beginning of a sentence or heading. */
+  static String capital(String words) {
+    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ENGLISH) + words.substring(1);
   }
 
   /** Thousandths of a point, exact. */

@@ -79,8 +79,7 @@ final class WishForm {
     int price = cents(form, "priceIfUnknown", 10_000).orElse(usual.priceIfUnknownCents());
     Optional<String> region = region(form);
     Set<String> banned = banned(form, plan);
-    Map<String, Integer> pinned = pinned(form, plan);
-    pinned.keySet().stream().filter(banned::contains).forEach(id -> form.refuse(Finding.of("pinned-and-banned", "pin." + id)));
+    Map<String, Integer> pinned = pinned(form, plan, banned);
     if (form.isRefused()) {
       return Optional.empty();
     }
@@ -119,22 +118,32 @@ final class WishForm {
     return banned;
   }
 
-  private static Map<String, Integer> pinned(Form form, BedPlan plan) {
+  private static Map<String, Integer> pinned(Form form, BedPlan plan, Set<String> banned) {
     Map<String, Integer> pinned = new TreeMap<>();
     for (String id : form.names("pin.")) {
-      OptionalInt count = form.wholeNumber("pin." + id, 0, Rules.MOST_PLANTS);
-      if (count.orElse(0) > 0 && plan.library().find(id).isPresent()) {
-        pinned.put(id, count.getAsInt());
+      // An id that nobody has offered has no field either in which its count could be put right.
+      if (plan.library().find(id).isPresent()) {
+        form.wholeNumber("pin." + id, 0, Rules.MOST_PLANTS).ifPresent(count -> pinned.put(id, count));
+        refusePin(form, plan, banned, "pin." + id, id, pinned.getOrDefault(id, 0));
       }
     }
-    known(form, plan, "pinAdd").ifPresent(id ->
-        pinned.put(id, form.wholeNumber("pinAddCount", 1, Rules.MOST_PLANTS).orElse(1)));
-    plan.bed().standing().forEach(s -> {
-      if (pinned.containsKey(s.speciesId()) && pinned.get(s.speciesId()) < s.count()) {
-        form.refuse(Finding.of("pinned-below-standing", "pin." + s.speciesId(), s.count()));
-      }
+    OptionalInt count = form.wholeNumber("pinAddCount", 1, Rules.MOST_PLANTS);
+    known(form, plan, "pinAdd").ifPresent(id -> {
+      pinned.put(id, count.orElse(Math.max(1, plan.bed().standingOf(id))));
+      refusePin(form, plan, banned, "pinAdd", id, pinned.get(id));
     });
+    pinned.values().removeIf(plants -> plants == 0);
     return pinned;
+  }
+
+  /** Says beside its field why a species cannot be fixed so; 0 plants are none fixed. */
+  private static void refusePin(Form form, BedPlan plan, Set<String> banned, String field, String id, int count) {
+    int standing = plan.bed().standingOf(id);
+    if (count > 0 && banned.contains(id)) {
+      form.refuse(Finding.of("pinned-and-banned", field));
+    } else if (count > 0 && count < standing) {
+      form.refuse(Finding.of("below-standing", field, standing));
+    }
   }
 
   private static Optional<String> known(Form form, BedPlan plan, String field) {

@@ -17,13 +17,13 @@ import java.util.Set;
  * One object of a JSON file, read key by key. What is missing or wrong goes to the shared list of findings
  * with the key's place in the file, and reading goes on, so that one run names everything.
  */
-final class JsonEntry {
+public final class JsonEntry {
   private final JsonNode node;
   private final String place;
   private final List<Finding> findings;
   private final Set<String> read = new HashSet<>();
 
-  JsonEntry(JsonNode node, String place, List<Finding> findings) {
+  public JsonEntry(JsonNode node, String place, List<Finding> findings) {
     this.node = node;
     this.place = place;
     this.findings = findings;
@@ -33,27 +33,38 @@ final class JsonEntry {
   }
 
   /** A key's place in the file, for example {@code obstacles[1].heightM}. */
-  String at(String key) {
+  public String at(String key) {
     return place.isEmpty() ? key : place + "." + key;
   }
 
-  boolean has(String key) {
+  public boolean has(String key) {
     return node.has(key);
   }
 
-  void refuse(Finding finding) {
+  /** Whether the key is there; a null stands for a key that is left out. */
+  public boolean given(String key) {
+    read.add(key);
+    return node.hasNonNull(key);
+  }
+
+  /** What stands under a key, whatever it is. */
+  public Optional<JsonNode> node(String key) {
+    return wanted(key);
+  }
+
+  public void refuse(Finding finding) {
     findings.add(finding);
   }
 
-  OptionalDouble number(String key, Range scale) {
+  public OptionalDouble number(String key, Range scale) {
     return wanted(key).map(value -> number(value, at(key), scale, findings)).orElse(OptionalDouble.empty());
   }
 
-  double number(String key, Range scale, double otherwise) {
+  public double number(String key, Range scale, double otherwise) {
     return has(key) ? number(key, scale).orElse(otherwise) : otherwise;
   }
 
-  static OptionalDouble number(JsonNode value, String place, Range scale, List<Finding> findings) {
+  public static OptionalDouble number(JsonNode value, String place, Range scale, List<Finding> findings) {
     if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
       findings.add(Finding.of("json.not-number", place));
     } else if (!scale.contains(value.doubleValue())) {
@@ -64,7 +75,7 @@ final class JsonEntry {
     return OptionalDouble.empty();
   }
 
-  Optional<Integer> wholeNumber(String key, Range scale) {
+  public Optional<Integer> wholeNumber(String key, Range scale) {
     OptionalDouble number = number(key, scale);
     if (number.isEmpty()) {
       return Optional.empty();
@@ -77,7 +88,7 @@ final class JsonEntry {
   }
 
   /** True or false; false where the key is left out. */
-  boolean flag(String key) {
+  public boolean flag(String key) {
     Optional<JsonNode> value = has(key) ? wanted(key) : Optional.empty();
     if (value.isPresent() && !value.get().isBoolean()) {
       refuse(Finding.of("json.not-flag", at(key)));
@@ -85,7 +96,7 @@ final class JsonEntry {
     return value.map(JsonNode::booleanValue).orElse(false);
   }
 
-  Optional<String> text(String key) {
+  public Optional<String> text(String key) {
     Optional<JsonNode> value = wanted(key);
     if (value.isPresent() && !value.get().isTextual()) {
       refuse(Finding.of("json.not-text", at(key)));
@@ -112,11 +123,11 @@ final class JsonEntry {
   }
 
   /** The entries of a list; none where the key is left out. */
-  List<JsonNode> listIfGiven(String key) {
+  public List<JsonNode> listIfGiven(String key) {
     return has(key) ? list(key) : List.of();
   }
 
-  List<JsonNode> list(String key) {
+  public List<JsonNode> list(String key) {
     Optional<JsonNode> value = wanted(key);
     if (value.isPresent() && !value.get().isArray()) {
       refuse(Finding.of("json.not-list", at(key)));
@@ -128,7 +139,7 @@ final class JsonEntry {
   }
 
   /** Places of the keys that nobody has asked for so far. */
-  List<String> unread() {
+  public List<String> unread() {
     List<String> keys = new ArrayList<>();
     node.fieldNames().forEachRemaining(keys::add);
     return keys.stream().filter(key -> !read.contains(key)).map(this::at).toList();

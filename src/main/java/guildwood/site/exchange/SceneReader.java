@@ -1,10 +1,6 @@
 package guildwood.site.exchange;
 
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
@@ -17,7 +13,6 @@ import guildwood.site.sun.Scene;
 import guildwood.site.sun.Season;
 import guildwood.site.sun.SunHours;
 import guildwood.site.sun.SunPath;
-import java.io.IOException;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,33 +21,14 @@ import java.util.OptionalDouble;
 
 /** Reads a scene for the sun model from JSON; a scene that cannot be reckoned comes back as findings. */
 public final class SceneReader {
-  private static final JsonMapper JSON = JsonMapper.builder()
-      .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
-      .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-      .build();
-
   private final List<Finding> findings = new ArrayList<>();
   private final List<String> ignored = new ArrayList<>();
 
   private SceneReader() {}
 
   public static Checked<SceneFile> read(byte[] json) {
-    try {
-      JsonNode root = JSON.readTree(json);
-      return new SceneReader().scene(root);
-    } catch (JsonProcessingException e) {
-      var where = e.getLocation();
-      return Checked.refused(Finding.of(
-          "json.unreadable", "", where == null ? 1 : where.getLineNr(), where == null ? 1 : where.getColumnNr(),
-          plain(e.getOriginalMessage())));
-    } catch (IOException e) {
-      return Checked.refused(Finding.of("json.unreadable", "", 1, 1, e.getMessage()));
-    }
-  }
-
-  /** The parser's words without its advice to programmers, which follows a colon or stands in brackets. */
-  private static String plain(String message) {
-    return message.split(": enable|\\(|\n", 2)[0].strip();
+    Checked<JsonNode> root = JsonFile.parse(json);
+    return root.isRefused() ? Checked.refused(root.findings()) : new SceneReader().scene(root.orThrow());
   }
 
   private Checked<SceneFile> scene(JsonNode root) {

@@ -312,7 +312,7 @@ class LibraryHttpTest {
     HttpVisitor american = new HttpVisitor(app);
     american.post("/units", "units", "us", "back", "/library");
     Page page = american.get("/library");
-    assertTrue(page.says("3.3 – 6.6 ft") && page.says("down to −20 °F"), page.text());
+    assertTrue(page.says("3.3 – 6.6 ft") && page.says("5a (−20 °F)"), page.text());
   }
 
   @Test

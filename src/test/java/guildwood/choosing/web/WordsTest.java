@@ -34,8 +34,8 @@ class WordsTest {
   void placeOptionsSayTheirNumbers() {
     OptionWords metric = new OptionWords(Units.METRIC, MESSAGES);
     OptionWords us = new OptionWords(Units.US, MESSAGES);
-    assertEquals("5a, down to −28.9 °C", metric.option(Facet.WINTER, "5a"));
-    assertEquals("5a, down to −20 °F", us.option(Facet.WINTER, "5a"));
+    assertEquals("5a (−28.9 °C)", metric.option(Facet.WINTER, "5a"));
+    assertEquals("5a (−20 °F)", us.option(Facet.WINTER, "5a"));
     assertEquals("slightly acid, pH 6.1–6.5", metric.option(Facet.PH, "slightly-acid"));
     assertEquals("under 30 cm", metric.option(Facet.HEIGHT, "under-30cm"));
     assertEquals("2 – 4 m", metric.option(Facet.HEIGHT, "2m-4m"));

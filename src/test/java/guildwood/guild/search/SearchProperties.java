@@ -26,8 +26,8 @@ class SearchProperties {
       }
       int fewest = 1 + dice.nextInt(2);
       int each = dice.nextInt(200) - 30;
-      made.add(new Item(fewest, fewest, fewest + dice.nextInt(3), dice.nextInt(3), each, each - dice.nextInt(60),
-          dice.nextInt(20), uses, units, dice.nextInt(3) - 1, dice.nextInt(6) == 0 ? 1 : 0, dice.nextInt(5) == 0 ? 1 : 0,
+      made.add(new Item(fewest, fewest, fewest + dice.nextInt(3), dice.nextInt(3), dice.nextInt(20), dice.nextInt(4), each,
+          each - dice.nextInt(60), dice.nextInt(40), uses, units, dice.nextInt(3) - 1, dice.nextInt(6) == 0 ? 1 : 0, dice.nextInt(5) == 0 ? 1 : 0,
           false, new int[0]));
     }
     int[][] earned = {{0, 300, 500, 600}, {0, 250, 500, 620, 700}, {0, 80}};
@@ -67,7 +67,7 @@ class SearchProperties {
       Selection s = allowed(dice, 7);
       Choice best = bruteForce(s, 0, new int[s.items], null);
       Bound bound = new Bound(s);
-      assertTrue(bound.settle(Fixing.nothing(s)));
+      assertTrue(bound.left.settle(Fixing.nothing(s)));
       for (int k = 0; k < 20; k++) {
         Prices prices = new Prices(s.caps.length, s.earned.length);
         for (int r = 0; r < prices.cap.length; r++) {
@@ -82,24 +82,64 @@ class SearchProperties {
   }
 
   @Test
+  void strengtheningForbidsNothingThatIsAllowed() {
+    Random dice = new Random(7);
+    int longer = 0;
+    for (int run = 0; run < 200; run++) {
+      Selection s = allowed(dice, 6);
+      Selection strong = s.strengthened();
+      longer += strong.caps.length - s.caps.length;
+      every(s, 0, new int[s.items], counts -> {
+        assertEquals(s.allows(counts), strong.allows(counts));
+        assertEquals(s.value(counts), strong.value(counts));
+      });
+    }
+    assertTrue(longer > 100, "only " + longer + " caps added");
+  }
+
+  /** Needs a partner, with all sorts of partners there or not: the branching must come to the best all the same. */
+  @Test
+  void partnersAreFoundOrDoneWithout() {
+    Random dice = new Random(8);
+    for (int run = 0; run < 300; run++) {
+      Selection plain = allowed(dice, 7);
+      List<Item> paired = new ArrayList<>();
+      for (int i = 0; i < plain.items; i++) {
+        Item item = plain.source.get(i);
+        int self = i;
+        int[] partners = java.util.stream.IntStream.range(0, plain.items).filter(j -> j != self && dice.nextInt(4) == 0).toArray();
+        int alone = dice.nextBoolean() ? Item.NEVER : item.fewest() + 1;
+        paired.add(dice.nextInt(3) > 0 ? item : new Item(item.fewest(), alone, item.most(), item.free(), item.price(),
+            item.enough(), item.eachMilli(), item.beyondMilli(), item.lessPaidMilli(), item.uses(), item.units(), item.group(),
+            item.gives(), item.suffers(), true, partners));
+      }
+      Selection s = new Selection(paired, plain.base, plain.mostItems, plain.caps, plain.budget, plain.groupRoom, plain.earned, plain.must);
+      Choice best = bruteForce(s, 0, new int[s.items], null);
+      Solver.Solved solved = new Solver(s, run, 80, 400, 5_000).solve((percent, now) -> true);
+      assertEquals(best.value(), solved.best().value());
+      assertTrue(solved.proven() && s.allows(solved.best().counts()));
+    }
+  }
+
+  @Test
   void whatTheBoundLosesByForcingAnItemInIsNeverTooMuch() {
     Random dice = new Random(2);
     for (int run = 0; run < 200; run++) {
       Selection s = allowed(dice, 7);
       Bound bound = new Bound(s);
-      bound.settle(Fixing.nothing(s));
+      bound.left.settle(Fixing.nothing(s));
       Descent descent = new Descent(s, bound);
       descent.run(descent.firstPrices(), 60, 0, 1);
       bound.at(descent.best);
-      for (int o = 0; o < bound.opens; o++) {
-        int item = bound.open[o];
+      for (int o = 0; o < bound.left.opens; o++) {
+        int item = bound.left.open[o];
         boolean picked = false;
-        for (int p = 0; p < bound.picks; p++) {
-          picked |= bound.picked[p] == item;
+        for (int p = 0; p < bound.picking.picks; p++) {
+          picked |= bound.picking.picked[p] == item;
         }
         Choice with = bruteForceWith(s, item);
         if (!picked && with != null) {
-          assertTrue(bound.value - bound.lossIn(item) >= with.value() - Bound.SLACK);
+          assertTrue(bound.value - bound.picking.lossIn(item) >= with.value() - Bound.SLACK);
         }
       }
     }

@@ -1,0 +1,59 @@
+package guildwood.species.exchange;
+
+import guildwood.species.Evidence;
+import guildwood.species.Species;
+import guildwood.species.Statement;
+import guildwood.species.Trait;
+import guildwood.species.TraitValue;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * Writes species as a table (RFC 4180, header row), one row a species: the values that rule, in the units
+ * the program reckons in, so that {@link SpeciesTableReader} reads the same plants again.
+ */
+public final class SpeciesTableWriter {
+  private SpeciesTableWriter() {}
+
+  /** @param to where the text goes; the caller encodes it as UTF-8 */
+  public static void write(List<Species> species, Appendable to) throws IOException {
+    CSVPrinter printer = new CSVPrinter(to, CSVFormat.RFC4180);
+    printer.printRecord(Stream.concat(SpeciesColumn.NAMES.stream(), SpeciesColumn.TRAITS.stream().map(SpeciesColumn::name)));
+    for (Species each : species) {
+      printer.printRecord(row(each));
+    }
+    printer.flush();
+  }
+
+  private static List<String> row(Species species) {
+    List<String> cells = new ArrayList<>(List.of(species.id(), species.scientificName(),
+        String.join(CellValue.BETWEEN, species.commonNames()), species.family(),
+        String.join(CellValue.BETWEEN, species.synonyms())));
+    SpeciesColumn.TRAITS.forEach(column -> cells.add(cell(species, column)));
+    return cells.stream().map(SafeCell::mark).toList();
+  }
+
+  private static String cell(Species species, SpeciesColumn column) {
+    Trait trait = column.trait();
+    return switch (column.content()) {
+      case CAUTIONS -> CautionCell.write(species.cautions().stream().filter(c -> kindOf(c).equals(column.item())).toList());
+      case EVIDENCE -> species.ruling(trait, column.item()).flatMap(Statement::evidence).map(Evidence::key).orElse("");
+      case VALUE -> trait.shape() == Trait.Shape.WORDS
+          ? words(species.words(trait))
+          : species.ruling(trait, column.item()).map(s -> CellValue.write(s.value())).orElse("");
+    };
+  }
+
+  /** Several statements can rule together here. */
+  private static String words(List<String> ruling) {
+    return ruling.isEmpty() ? "" : CellValue.write(new TraitValue.Words(ruling));
+  }
+
+  private static String kindOf(Statement caution) {
+    return caution.item().split(":", 2)[0];
+  }
+}
