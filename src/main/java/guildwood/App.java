@@ -6,6 +6,12 @@ import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
 import guildwood.bed.Beds;
 import guildwood.bed.store.SqlBeds;
+import guildwood.bed.store.SqlSurroundings;
+import guildwood.bed.sun.SunScenes;
+import guildwood.bed.sun.Surroundings;
+import guildwood.bed.sun.web.NearbyPages;
+import guildwood.bed.sun.web.SkylinePages;
+import guildwood.bed.sun.web.SunPages;
 import guildwood.bed.web.BedFormPages;
 import guildwood.bed.web.BedPages;
 import guildwood.bed.web.HomePages;
@@ -94,12 +100,14 @@ public final class App implements AutoCloseable {
     FirstFilling.fill(species, messages, FirstFilling.SEED);
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
+    Surroundings surroundings = new SqlSurroundings(database);
+    SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
     Desk desk = new Desk(sites, beds, species, guilds);
     Compositions compositions = new Compositions();
     if (settings.demo()) {
-      DemoSite.fill(sites, beds, guilds, desk, clock);
+      DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
     }
     String setupToken = Tokens.fresh();
 
@@ -112,9 +120,12 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds));
-    routes.add(new BedPages(pages, sites, beds, species::library));
+    routes.add(new SitePages(pages, sites, beds, surroundings));
+    routes.add(new BedPages(pages, sites, beds, surroundings, species::library));
     routes.add(new BedFormPages(pages, sites, beds));
+    routes.add(new SunPages(pages, scenes, beds));
+    routes.add(new NearbyPages(pages, scenes, surroundings));
+    routes.add(new SkylinePages(pages, scenes, surroundings));
     Drafts drafts = new Drafts();
     routes.add(new WishPages(pages, desk, drafts));
     routes.add(new ProposalPages(pages, desk, compositions, drafts, clock));

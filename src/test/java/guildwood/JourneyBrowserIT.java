@@ -208,7 +208,8 @@ class JourneyBrowserIT {
   @Test
   @Order(9)
   void theOtherPagesStandToo() {
-    for (String path : List.of("sites/new", "sites/1/beds/new", "beds/1/edit", "library/new", "sources", "bin", "beds/2/guild")) {
+    for (String path : List.of("sites/new", "sites/1/beds/new", "beds/1/edit", "library/new", "sources", "bin", "beds/2/guild",
+        "beds/3/sun", "beds/1/sun", "beds/3/sun/trees/new", "beds/3/sun/buildings/new", "beds/3/sun/nearby/1", "beds/3/sun/horizon")) {
       open(path);
       check(path.replace('/', '-'));
     }

@@ -9,10 +9,14 @@ import java.util.List;
 final class Losses {
   private Losses() {}
 
-  /** @param plants standing in the beds, whose record goes */
-  static List<String> inWords(Belongings belongings, int plants, Messages messages) {
+  /**
+   * @param plants standing in the beds, whose record goes
+   * @param nearby trees and buildings around the beds, whose record goes
+   */
+  static List<String> inWords(Belongings belongings, int plants, int nearby, Messages messages) {
     List<String> losses = new ArrayList<>();
     add(losses, "bed.loss.plants", plants, messages);
+    add(losses, "bed.loss.nearby", nearby, messages);
     add(losses, "bed.loss.wishes", belongings.wishes(), messages);
     add(losses, "bed.loss.guilds", belongings.guilds(), messages);
     add(losses, "bed.loss.links", belongings.links(), messages);

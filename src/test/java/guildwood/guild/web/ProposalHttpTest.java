@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -113,7 +114,9 @@ class ProposalHttpTest {
   void proposalsThatAreNoLongerKeptLeadBackToTheGuild() {
     TestBed bed = TestBed.ofDemo(visitor, "Behind the gym");
     String run = bed.path() + "/guild/proposals/" + Tokens.fresh();
-    for (Page reply : List.of(visitor.get(run), visitor.get(run + "/1"), visitor.post(run + "/1"), visitor.post(run + "/stop"))) {
+    for (Supplier<Page> request : List.<Supplier<Page>>of(() -> visitor.get(run), () -> visitor.get(run + "/1"),
+        () -> visitor.post(run + "/1"), () -> visitor.post(run + "/stop"))) {
+      Page reply = request.get();
       assertEquals(303, reply.status());
       assertEquals(bed.path() + "/guild", reply.location());
       assertTrue(visitor.get(bed.path() + "/guild").says("Those proposals are no longer kept. Compose anew"));
