@@ -2,6 +2,10 @@ package guildwood;
 
 import guildwood.bed.Bed;
 import guildwood.bed.Beds;
+import guildwood.bed.sun.Crown;
+import guildwood.bed.sun.Nearby;
+import guildwood.bed.sun.Surroundings;
+import guildwood.bed.sun.Walls;
 import guildwood.guild.Composer;
 import guildwood.guild.Effort;
 import guildwood.guild.Guilds;
@@ -17,6 +21,9 @@ import guildwood.site.Condition;
 import guildwood.site.ConditionReader;
 import guildwood.site.Site;
 import guildwood.site.Sites;
+import guildwood.site.sun.Footprint;
+import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
 import guildwood.species.exchange.CsvTable;
 import guildwood.species.exchange.CsvTable.Row;
@@ -29,6 +36,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
 
 /** The invented site of the demonstration, from {@code seed-data/demo}; its first guild is composed at the start. */
 final class DemoSite {
@@ -37,17 +46,19 @@ final class DemoSite {
 
   private final Sites sites;
   private final Beds beds;
+  private final Surroundings surroundings;
   private final Guilds guilds;
   private final Map<String, Long> bedIds = new HashMap<>();
 
-  private DemoSite(Sites sites, Beds beds, Guilds guilds) {
+  private DemoSite(Sites sites, Beds beds, Surroundings surroundings, Guilds guilds) {
     this.sites = sites;
     this.beds = beds;
+    this.surroundings = surroundings;
     this.guilds = guilds;
   }
 
-  static void fill(Sites sites, Beds beds, Guilds guilds, Desk desk, Clock clock) {
-    DemoSite demo = new DemoSite(sites, beds, guilds);
+  static void fill(Sites sites, Beds beds, Surroundings surroundings, Guilds guilds, Desk desk, Clock clock) {
+    DemoSite demo = new DemoSite(sites, beds, surroundings, guilds);
     demo.addSites();
     demo.addWishes();
     demo.planOneBed(desk, clock);
@@ -55,9 +66,9 @@ final class DemoSite {
 
   private void addSites() {
     List<Row> conditions = rows("site-conditions", "site", "axis", "value", "basis");
-    for (Row row : rows("sites", "name", "place", "latitude_degrees", "last_spring_frost", "first_autumn_frost", "note")) {
+    for (Row row : rows("sites", "name", "place", "latitude_degrees", "longitude_degrees", "last_spring_frost", "first_autumn_frost", "note")) {
       Site site = new Site(0, row.cell("name"), row.cell("place"),
-          OptionalDouble.of(Double.parseDouble(row.cell("latitude_degrees"))),
+          OptionalDouble.of(number(row, "latitude_degrees")), OptionalDouble.of(number(row, "longitude_degrees")),
           Optional.of(MonthDay.parse("--" + row.cell("last_spring_frost"))),
           Optional.of(MonthDay.parse("--" + row.cell("first_autumn_frost"))),
           conditions(conditions, "site", row.cell("name")), row.cell("note"));
@@ -68,16 +79,47 @@ final class DemoSite {
   private void addBeds(String siteName, long siteId) {
     List<Row> conditions = rows("bed-conditions", "bed", "axis", "value", "basis");
     List<Row> standing = rows("standing", "bed", "species", "plants");
-    for (Row row : rows("beds", "site", "name", "area_m2", "note")) {
+    for (Row row : rows("beds", "site", "name", "area_m2", "length_m", "width_m", "turn_degrees", "note")) {
       if (!row.cell("site").equals(siteName)) {
         continue;
       }
       String name = row.cell("name");
       List<Bed.Standing> there = standing.stream().filter(s -> s.cell("bed").equals(name))
           .map(s -> new Bed.Standing(s.cell("species"), Integer.parseInt(s.cell("plants")))).toList();
-      bedIds.put(name, beds.add(new Bed(0, siteId, name, Double.parseDouble(row.cell("area_m2")),
-          conditions(conditions, "bed", name), there, row.cell("note"))).orElseThrow());
+      Optional<Rectangle> size = row.cell("length_m").isEmpty() ? Optional.empty()
+          : Optional.of(new Rectangle(number(row, "length_m"), number(row, "width_m"), number(row, "turn_degrees")));
+      long id = beds.add(new Bed(0, siteId, name, number(row, "area_m2"), size, Optional.empty(),
+          conditions(conditions, "bed", name), there, row.cell("note"))).orElseThrow();
+      bedIds.put(name, id);
+      addNearby(siteId, name, id);
     }
+  }
+
+  private void addNearby(long siteId, String bed, long bedId) {
+    for (Row row : rows("trees", "bed", "name", "east_m", "north_m", "height_m", "crown_base_m", "crown_radius_m",
+        "light_in_leaf", "light_bare", "evergreen")) {
+      if (row.cell("bed").equals(bed)) {
+        add(row, siteId, bedId, new GroundPoint(number(row, "east_m"), number(row, "north_m")), new Crown(number(row, "crown_base_m"), number(row, "crown_radius_m"),
+            number(row, "light_in_leaf"), number(row, "light_bare"), row.cell("evergreen").equals("yes")));
+      }
+    }
+    for (Row row : rows("buildings", "bed", "name", "height_m", "corners_m")) {
+      if (row.cell("bed").equals(bed)) {
+        List<GroundPoint> corners = Stream.of(row.cell("corners_m").split(";")).map(corner -> corner.split(" "))
+            .map(pair -> new GroundPoint(Double.parseDouble(pair[0]), Double.parseDouble(pair[1]))).toList();
+        Walls walls = new Walls(new Walls.Corners(Footprint.through("corners_m", corners).orThrow()));
+        add(row, siteId, bedId, new GroundPoint(0, 0), walls);
+      }
+    }
+  }
+
+  private void add(Row row, long siteId, long bedId, GroundPoint at, Nearby.Body body) {
+    surroundings.add(new Nearby(0, siteId, OptionalLong.of(bedId), row.cell("name"), at,
+        Nearby.Height.told(number(row, "height_m")), body)).orElseThrow();
+  }
+
+  private static double number(Row row, String column) {
+    return Double.parseDouble(row.cell(column));
   }
 
   private static Map<Axis, Condition> conditions(List<Row> rows, String column, String name) {

@@ -4,23 +4,38 @@ import guildwood.kernel.Range;
 import guildwood.site.Basis;
 import guildwood.site.Condition;
 import guildwood.site.Site;
+import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One bed of a site.
  *
  * @param areaM2 ground area, square metres
+ * @param size the rectangle the bed fills or lies in; absent where only its area is known
+ * @param middle where its middle lies, seen from the site's own point; absent where not known
  * @param conditions what the bed says itself; the rest is inherited from its site
  * @param standing plants already there, which stay
  */
 public record Bed(
-    long id, long siteId, String name, double areaM2, Map<Axis, Condition> conditions, List<Standing> standing, String note) {
+    long id,
+    long siteId,
+    String name,
+    double areaM2,
+    Optional<Rectangle> size,
+    Optional<GroundPoint> middle,
+    Map<Axis, Condition> conditions,
+    List<Standing> standing,
+    String note) {
   public static final double SMALLEST_AREA_M2 = 0.1;
   public static final double LARGEST_AREA_M2 = 100_000;
+  /** How far a bed's middle may lie from the site's own point, each way: a garden's scale, flat enough for the sun model. */
+  public static final Range PLACE_M = new Range(-2_000, 2_000);
   public static final int LONGEST_NAME = 120;
   public static final int LONGEST_NOTE = 2000;
 
@@ -33,6 +48,19 @@ public record Bed(
     if (!(areaM2 >= SMALLEST_AREA_M2 && areaM2 <= LARGEST_AREA_M2)) {
       throw new IllegalArgumentException("a bed of " + areaM2 + " m2");
     }
+    if (middle.isPresent() && !(PLACE_M.contains(middle.get().xM()) && PLACE_M.contains(middle.get().yM()))) {
+      throw new IllegalArgumentException("a bed at " + middle.get());
+    }
+  }
+
+  /** A bed of which only the area is known. */
+  public Bed(long id, long siteId, String name, double areaM2, Map<Axis, Condition> conditions, List<Standing> standing, String note) {
+    this(id, siteId, name, areaM2, Optional.empty(), Optional.empty(), conditions, standing, note);
+  }
+
+  /** The rectangle it lies in; a square of its area where nobody told a size. */
+  public Rectangle ground() {
+    return size.orElseGet(() -> Rectangle.square(areaM2));
   }
 
   /**
@@ -60,14 +88,6 @@ public record Bed(
     return own != null && own.basis() == Basis.INDICATED && ofSite != null && ofSite.basis() == Basis.MEASURED;
   }
 
-  /** The same bed with another condition on one axis. */
-  public Bed withCondition(Condition condition) {
-    Map<Axis, Condition> all = new EnumMap<>(Axis.class);
-    all.putAll(conditions);
-    all.put(condition.axis(), condition);
-    return new Bed(id, siteId, name, areaM2, all, standing, note);
-  }
-
   /** How many plants of a species stand here already. */
   public int standingOf(String speciesId) {
     return standing.stream().filter(s -> s.speciesId().equals(speciesId)).mapToInt(Standing::count).sum();
@@ -80,7 +100,15 @@ public record Bed(
     if (count > 0) {
       all.add(new Standing(speciesId, count));
     }
-    return new Bed(id, siteId, name, areaM2, conditions, all, note);
+    return new Bed(id, siteId, name, areaM2, size, middle, conditions, all, note);
+  }
+
+  /** The same bed with a condition of its own in the place of what it said on that axis before. */
+  public Bed withCondition(Condition condition) {
+    Map<Axis, Condition> all = new EnumMap<>(Axis.class);
+    all.putAll(conditions);
+    all.put(condition.axis(), condition);
+    return new Bed(id, siteId, name, areaM2, size, middle, all, standing, note);
   }
 
   /**

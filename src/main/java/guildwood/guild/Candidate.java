@@ -5,6 +5,7 @@ import guildwood.fit.Tolerances;
 import guildwood.kernel.Range;
 import guildwood.species.Axis;
 import guildwood.species.CautionKind;
+import guildwood.species.Layer;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Map;
@@ -62,9 +63,15 @@ public record Candidate(
   /** How much it counts towards a wish, in halves of a provider; 0 where it does not provide it. */
   public int units(Wish wish) {
     if (wish.kind() == WishKind.LAYER) {
-      return stature.isPresent() && stature.get().layer().key().equals(wish.item()) ? Services.WHOLE : 0;
+      return stature.isPresent() && fills(Layer.ofKey(wish.item())) ? Services.WHOLE : 0;
     }
     return services.units(wish);
+  }
+
+  /** A plant takes room in one layer, but whoever gives roots or bulbs fills the root layer below it as well. */
+  private boolean fills(Layer layer) {
+    return stature.orElseThrow().layer() == layer
+        || (layer == Layer.ROOT && (services.harvest().containsKey("root") || services.harvest().containsKey("bulb")));
   }
 
   public boolean provides(Wish wish) {

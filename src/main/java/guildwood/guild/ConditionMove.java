@@ -15,11 +15,14 @@ final class ConditionMove {
     return step(axis) > 0;
   }
 
-  /** The step in which moves are tried and shown, in the unit of the axis; 0 for what nobody can change. */
+  /**
+   * The step in which moves are tried and shown, in the unit of the axis; 0 for what nobody can change. Classes
+   * move by whole classes: only those can be said of a bed.
+   */
   private static double step(Axis axis) {
     return switch (axis) {
       case LIGHT -> 0.5;
-      case MOISTURE, FERTILITY -> 0.25;
+      case MOISTURE, FERTILITY -> 1;
       case REACTION -> 0.1;
       case TEXTURE, WINTER_COLD, SEASON -> 0;
     };

@@ -15,7 +15,7 @@ public record Effort(int boundSteps, int moves, int nodes) {
   /** For composing a bed. */
   public static final Effort USUAL = new Effort(400, 40_000, 25_000);
   /** Where proof is worth waiting for. */
-  public static final Effort THOROUGH = new Effort(800, 200_000, 400_000);
+  public static final Effort THOROUGH = new Effort(800, 200_000, 100_000);
 
   public Effort {
     if (boundSteps < 1 || moves < 1 || nodes < 0) {

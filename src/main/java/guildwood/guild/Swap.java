@@ -9,7 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** Tries a species in a guild: it joins, and at most two others (and its enemies) leave for it. */
+/**
+ * Tries a species in a guild: it joins, with a partner where it needs one; its enemies leave, and at most two
+ * others where that makes room enough.
+ */
 final class Swap {
   private final GuildProblem problem;
   private final Guild guild;
@@ -52,6 +55,8 @@ final class Swap {
     ids.addAll(problem.standing().keySet());
     ids.addAll(problem.rules().pinned().keySet());
     ids.add(speciesId);
+    problem.find(speciesId).filter(c -> c.manners().partner().isNeeded()).ifPresent(c -> problem.candidates().stream()
+        .filter(other -> RuleCheck.arePartners(c, other)).forEach(other -> ids.add(other.speciesId())));
     return ids.stream().map(problem::find).flatMap(Optional::stream).toList();
   }
 }

@@ -10,15 +10,16 @@ import guildwood.species.TraitReader;
 import guildwood.species.TraitValue;
 import java.time.DateTimeException;
 import java.time.MonthDay;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads the climate of a site as people write it: winter cold, latitude, frost dates. */
+/** Reads the climate of a site as people write it: winter cold, latitude and longitude, frost dates. */
 public final class ClimateReader {
-  private static final Pattern LATITUDE = Pattern.compile("([-+−]?)(\\d{1,3}(?:[.,]\\d{1,8})?)\\s*°?\\s*([NnSs]?)");
+  private static final Pattern DEGREES = Pattern.compile("([-+−]?)(\\d{1,3}(?:[.,]\\d{1,8})?)\\s*°?\\s*([NnSsEeWw]?)");
   /** Between the tropics the halves of the year do not tell when frost falls, if it does. */
   private static final double TROPIC_DEGREES = 23.5;
 
@@ -71,22 +72,33 @@ public final class ClimateReader {
 
   /** Degrees north; '44.9', '44,9 N' and '-44.9' or '44.9 S' south of the equator. */
   public static Checked<OptionalDouble> latitude(String typed, String field) {
+    return degrees(typed, "n", "s", 90, "latitude.unreadable", field);
+  }
+
+  /** Degrees east; '13.4', '13,4 E' and '-89.6' or '89.6 W' west of Greenwich. */
+  public static Checked<OptionalDouble> longitude(String typed, String field) {
+    return degrees(typed, "e", "w", 180, "longitude.unreadable", field);
+  }
+
+  private static Checked<OptionalDouble> degrees(
+      String typed, String positive, String negative, int most, String unreadable, String field) {
     String text = typed.strip();
     if (text.isEmpty()) {
       return Checked.of(OptionalDouble.empty());
     }
-    Matcher matcher = LATITUDE.matcher(text);
+    Matcher matcher = DEGREES.matcher(text);
     boolean readable = text.length() <= ConditionReader.LONGEST_END && matcher.matches()
         && (matcher.group(1).isEmpty() || matcher.group(3).isEmpty());
-    if (!readable) {
-      return Checked.refused(Finding.of("latitude.unreadable", field));
+    String side = readable ? matcher.group(3).toLowerCase(Locale.ROOT) : "";
+    if (!readable || !List.of("", positive, negative).contains(side)) {
+      return Checked.refused(Finding.of(unreadable, field));
     }
     double degrees = Double.parseDouble(matcher.group(2).replace(',', '.'));
-    if (degrees > 90) {
-      return Checked.refused(Finding.of("number.out-of-scale", field, -90, 90));
+    if (degrees > most) {
+      return Checked.refused(Finding.of("number.out-of-scale", field, -most, most));
     }
-    boolean south = matcher.group(3).equalsIgnoreCase("s") || matcher.group(1).matches("[-−]");
-    return Checked.of(OptionalDouble.of(south ? -degrees : degrees));
+    boolean below = side.equals(negative) || matcher.group(1).matches("[-−]");
+    return Checked.of(OptionalDouble.of(below ? -degrees : degrees));
   }
 
   /**

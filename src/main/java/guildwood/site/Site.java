@@ -13,6 +13,7 @@ import java.util.OptionalInt;
  *
  * @param place ISO 3166 code of country or state ({@code US-WI}, {@code DE}), for lists of regulated plants; may be empty
  * @param latitudeDegrees north positive; absent where not known
+ * @param longitudeDegrees east positive; absent where not known
  * @param lastSpringFrost mean date of the last frost; absent where not known
  * @param firstAutumnFrost mean date of the first frost; absent where not known
  * @param conditions by axis, only those that are stated
@@ -22,6 +23,7 @@ public record Site(
     String name,
     String place,
     OptionalDouble latitudeDegrees,
+    OptionalDouble longitudeDegrees,
     Optional<MonthDay> lastSpringFrost,
     Optional<MonthDay> firstAutumnFrost,
     Map<Axis, Condition> conditions,
@@ -37,6 +39,15 @@ public record Site(
     if (latitudeDegrees.isPresent() && !(Math.abs(latitudeDegrees.getAsDouble()) <= 90)) {
       throw new IllegalArgumentException("no latitude " + latitudeDegrees.getAsDouble());
     }
+    if (longitudeDegrees.isPresent() && !(Math.abs(longitudeDegrees.getAsDouble()) <= 180)) {
+      throw new IllegalArgumentException("no longitude " + longitudeDegrees.getAsDouble());
+    }
+  }
+
+  /** A site whose longitude is not known. */
+  public Site(long id, String name, String place, OptionalDouble latitudeDegrees, Optional<MonthDay> lastSpringFrost,
+      Optional<MonthDay> firstAutumnFrost, Map<Axis, Condition> conditions, String note) {
+    this(id, name, place, latitudeDegrees, OptionalDouble.empty(), lastSpringFrost, firstAutumnFrost, conditions, note);
   }
 
   /** Days from the last spring frost to the first autumn frost, over the new year where the autumn date comes first. */

@@ -9,7 +9,12 @@ public final class Address {
 
   /** The number {@code {id}} of the address; what is no number leads nowhere. */
   public static long id(Context ctx) {
-    String id = ctx.pathParam("id");
+    return number(ctx, "id");
+  }
+
+  /** A number in the address by the name of its part; what is no number leads nowhere. */
+  public static long number(Context ctx, String part) {
+    String id = ctx.pathParam(part);
     if (!id.matches("\\d{1,18}")) {
       throw new NotFoundResponse();
     }

@@ -6,6 +6,7 @@ import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.SameSite;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -29,6 +30,11 @@ public final class Csrf {
     }
     ctx.attribute(COOKIE, visit);
     return Tokens.hash("csrf:" + visit);
+  }
+
+  /** The visit that a request belongs to, by which one browser is told from another; empty on the very first request. */
+  public static Optional<String> visit(Context ctx) {
+    return Optional.ofNullable(ctx.cookie(COOKIE)).filter(visit -> visit.length() == Tokens.LENGTH);
   }
 
   /** Refuses a change that does not come from one of our own forms. */

@@ -127,4 +127,27 @@ class ContradictionTest {
     assertEquals(Guild.EMPTY, composition.best().guild());
     assertInstanceOf(Gap.Reason.NobodyInLibrary.class, composition.gaps().get(0).reason());
   }
+
+  @Test
+  void whatNeedsAPartnerComesWithOne() {
+    Candidate liberty = Plants.candidate(Plants.plant("Malus domestica 'Liberty'", "small-tree", "2 m").with(Trait.POLLINATION, "partner-needed"));
+    Candidate other = Plants.candidate(Plants.plant("Malus domestica 'Enterprise'", "small-tree", "2 m").with(Trait.POLLINATION, "partner-needed"));
+    GuildProblem bed = Plants.bed(20, List.of(), liberty, other, HAZEL);
+    WhyNot why = new Questions(bed, 1).whyNot(Guild.EMPTY.with("corylus-exemplum", 2), "malus-domestica-liberty");
+    assertTrue(why.guild().orElseThrow().has("malus-domestica-enterprise"));
+    assertTrue(new Evaluator(bed).evaluate(why.guild().get()).keepsRules());
+  }
+
+  @Test
+  void aTreeThatNeedsTheWholeBedTurnsEverybodyOut() {
+    List<Candidate> shrubs = new java.util.ArrayList<>();
+    Guild guild = Guild.EMPTY;
+    for (String name : List.of("Ribes", "Rosa", "Rubus", "Salix")) {
+      shrubs.add(Plants.candidate(Plants.plant(name + " exemplum", "small-tree", "1.6 m")));
+      guild = guild.with(name.toLowerCase() + "-exemplum", 2);
+    }
+    shrubs.add(Plants.candidate(Plants.plant("Quercus exemplum", "small-tree", "4.9 m")));
+    WhyNot why = new Questions(Plants.bed(20, List.of(), shrubs.toArray(new Candidate[0])), 1).whyNot(guild, "quercus-exemplum");
+    assertEquals(Guild.EMPTY.with("quercus-exemplum", 1), why.guild().orElseThrow());
+  }
 }

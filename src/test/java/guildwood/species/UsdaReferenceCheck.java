@@ -52,7 +52,8 @@ class UsdaReferenceCheck {
       entry("trifolium-repens, shade tolerance", "SARE: thrives in cool moist conditions and shade"),
       entry("aronia-melanocarpa, coldest temperature", "24 F is no winter that kills it: two sources say zone 3"),
       entry("mahonia-aquifolium, coldest temperature", "-43 F would be zone 2b; Kwantlen Polytechnic University says zone 5"),
-      entry("trifolium-repens, coldest temperature", "Kwantlen Polytechnic University says zone 4"));
+      entry("trifolium-repens, coldest temperature", "Kwantlen Polytechnic University says zone 4"),
+      entry("vicia-villosa, coldest temperature", "7 F would be zone 7b; eOrganic, after Clark 2007, says zone 4"));
 
   @Test
   void whatRulesAgreesWithTheTable() {

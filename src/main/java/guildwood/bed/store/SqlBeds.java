@@ -5,6 +5,8 @@ import guildwood.bed.Bed.Standing;
 import guildwood.bed.Beds;
 import guildwood.site.Condition;
 import guildwood.site.store.SqlConditions;
+import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
 import guildwood.store.Database;
 import java.sql.ResultSet;
@@ -17,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.SqlStatement;
 
 /** Beds in the database; what belongs to them goes with them by the schema's cascades. */
 public final class SqlBeds implements Beds {
@@ -59,8 +62,8 @@ public final class SqlBeds implements Beds {
       if (site.isEmpty()) {
         return OptionalLong.empty();
       }
-      long id = h.createUpdate("insert into bed (site_id, name, area_m2, note) values (:site, :name, :area, :note)")
-          .bind("site", bed.siteId()).bind("name", bed.name()).bind("area", bed.areaM2()).bind("note", bed.note())
+      long id = bind(h.createUpdate("insert into bed (site_id, name, area_m2, length_m, width_m, turn_degrees, east_m, north_m, note)"
+          + " values (:site, :name, :area, :length, :width, :turn, :east, :north, :note)"), bed).bind("site", bed.siteId())
           .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
       writeParts(h, id, bed);
       return OptionalLong.of(id);
@@ -71,8 +74,8 @@ public final class SqlBeds implements Beds {
   public Optional<Bed> change(long id, UnaryOperator<Bed> change) {
     return database.change(h -> locked(h, id).map(before -> {
       Bed after = change.apply(before);
-      h.createUpdate("update bed set name = :name, area_m2 = :area, note = :note where id = :id")
-          .bind("id", id).bind("name", after.name()).bind("area", after.areaM2()).bind("note", after.note()).execute();
+      bind(h.createUpdate("update bed set name = :name, area_m2 = :area, length_m = :length, width_m = :width, turn_degrees = :turn,"
+          + " east_m = :east, north_m = :north, note = :note where id = :id"), after).bind("id", id).execute();
       writeParts(h, id, after);
       return find(h, id).orElseThrow();
     }));
@@ -80,7 +83,14 @@ public final class SqlBeds implements Beds {
 
   @Override
   public boolean remove(long id) {
-    return database.change(h -> h.createUpdate("delete from bed where id = :id").bind("id", id).execute() == 1);
+    return database.change(h -> {
+      // What was measured from this bed still stands there, as long as the bed's own place tells where that is.
+      h.createUpdate("update nearby set bed_id = null, east_m = east_m + (select b.east_m from bed b where b.id = :id),"
+          + " north_m = north_m + (select b.north_m from bed b where b.id = :id)"
+          + " where bed_id = :id and exists (select 1 from bed b where b.id = :id and b.east_m is not null)")
+          .bind("id", id).execute();
+      return h.createUpdate("delete from bed where id = :id").bind("id", id).execute() == 1;
+    });
   }
 
   @Override
@@ -126,8 +136,21 @@ public final class SqlBeds implements Beds {
     return all;
   }
 
+  private static <S extends SqlStatement<S>> S bind(S statement, Bed bed) {
+    return statement.bind("name", bed.name()).bind("area", bed.areaM2()).bind("note", bed.note())
+        .bind("length", bed.size().map(Rectangle::lengthM).orElse(null))
+        .bind("width", bed.size().map(Rectangle::widthM).orElse(null))
+        .bind("turn", bed.size().map(Rectangle::turnDegrees).orElse(null))
+        .bind("east", bed.middle().map(GroundPoint::xM).orElse(null))
+        .bind("north", bed.middle().map(GroundPoint::yM).orElse(null));
+  }
+
   private static Bed bed(ResultSet row, Map<Axis, Condition> conditions, List<Standing> standing) throws SQLException {
-    return new Bed(row.getLong("id"), row.getLong("site_id"), row.getString("name"), row.getDouble("area_m2"),
+    Optional<Rectangle> size = row.getObject("length_m") == null ? Optional.empty()
+        : Optional.of(new Rectangle(row.getDouble("length_m"), row.getDouble("width_m"), row.getDouble("turn_degrees")));
+    Optional<GroundPoint> middle = row.getObject("east_m") == null ? Optional.empty()
+        : Optional.of(new GroundPoint(row.getDouble("east_m"), row.getDouble("north_m")));
+    return new Bed(row.getLong("id"), row.getLong("site_id"), row.getString("name"), row.getDouble("area_m2"), size, middle,
         conditions, standing, row.getString("note"));
   }
 }

@@ -3,7 +3,10 @@ package guildwood.bed.web;
 import guildwood.bed.AreaReader;
 import guildwood.bed.Bed;
 import guildwood.site.Condition;
+import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Rectangle;
 import guildwood.site.web.ConditionFields;
+import guildwood.site.web.LengthFields;
 import guildwood.species.Axis;
 import guildwood.web.Form;
 import guildwood.web.Units;
@@ -21,6 +24,7 @@ final class BedForm {
   static Map<String, String> blank(Units units) {
     Map<String, String> values = new HashMap<>(ConditionFields.filled(Map.of()));
     values.put(AREA_UNIT, units.key());
+    values.put(LengthFields.UNIT, units.key());
     return values;
   }
 
@@ -29,6 +33,7 @@ final class BedForm {
     values.putAll(ConditionFields.filled(bed.conditions()));
     values.put("name", bed.name());
     values.put("area", area(bed.areaM2(), units == Units.US));
+    BedGroundFields.fill(values, bed, units);
     values.put("note", bed.note());
     return values;
   }
@@ -42,12 +47,26 @@ final class BedForm {
     String name = form.text("name", Bed.LONGEST_NAME);
     // The unit the field was labelled with when it was sent out, whatever the visitor has switched to since.
     boolean squareFeet = isSquareFeet(form);
-    Optional<Double> kept = before.map(Bed::areaM2).filter(m2 -> area(m2, squareFeet).equals(form.value("area").strip()));
-    Optional<Double> areaM2 = kept.or(() -> form.take(AreaReader.read(form.value("area"), squareFeet, "area")));
+    LengthFields lengths = LengthFields.of(form);
+    Optional<Rectangle> size = BedGroundFields.size(form, lengths, before.flatMap(Bed::size));
+    Optional<GroundPoint> middle = BedGroundFields.middle(form, lengths, before.flatMap(Bed::middle));
+    Optional<Double> areaM2 = areaM2(form, squareFeet, before, size);
+    if (areaM2.isPresent() && size.isPresent()) {
+      BedGroundFields.compare(form, size.get(), areaM2.get());
+    }
     Map<Axis, Condition> conditions = ConditionFields.take(form, before.map(Bed::conditions).orElse(Map.of()));
     String note = form.longText("note", Bed.LONGEST_NOTE);
     return form.isRefused() ? Optional.empty()
-        : Optional.of(new Bed(0, siteId, name, areaM2.orElseThrow(), conditions, before.map(Bed::standing).orElse(List.of()), note));
+        : Optional.of(new Bed(0, siteId, name, areaM2.orElseThrow(), size, middle, conditions, before.map(Bed::standing).orElse(List.of()), note));
+  }
+
+  /** The area as typed; that of the rectangle where only a rectangle is told. */
+  private static Optional<Double> areaM2(Form form, boolean squareFeet, Optional<Bed> before, Optional<Rectangle> size) {
+    Optional<Double> kept = before.map(Bed::areaM2).filter(m2 -> area(m2, squareFeet).equals(form.value("area").strip()));
+    boolean ofSize = form.value("area").isBlank() && size.isPresent()
+        && size.get().areaM2() >= Bed.SMALLEST_AREA_M2 && size.get().areaM2() <= Bed.LARGEST_AREA_M2;
+    return ofSize ? size.map(Rectangle::areaM2)
+        : kept.or(() -> form.take(AreaReader.read(form.value("area"), squareFeet, "area")));
   }
 
   static boolean isSquareFeet(Form form) {

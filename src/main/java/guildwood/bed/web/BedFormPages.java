@@ -8,6 +8,7 @@ import guildwood.site.Site;
 import guildwood.site.Sites;
 import guildwood.site.web.ConditionFields;
 import guildwood.site.web.ConditionView;
+import guildwood.site.web.LengthFields;
 import guildwood.species.Axis;
 import guildwood.web.Access;
 import guildwood.web.Address;
@@ -75,7 +76,8 @@ public final class BedFormPages implements Routes {
     }
     Bed bed = read.get();
     // Plants are not part of this form: those that stand at the moment of the change stay.
-    beds.change(before.id(), now -> new Bed(now.id(), now.siteId(), bed.name(), bed.areaM2(), bed.conditions(), now.standing(), bed.note()))
+    beds.change(before.id(), now -> new Bed(
+            now.id(), now.siteId(), bed.name(), bed.areaM2(), bed.size(), bed.middle(), bed.conditions(), now.standing(), bed.note()))
         .orElseThrow(NotFoundResponse::new);
     pages.goOn(ctx, "/beds/" + before.id(), Finding.of("done.bed-changed", "", bed.name()));
   }
@@ -93,6 +95,8 @@ public final class BedFormPages implements Routes {
     model.put("siteId", site.id());
     model.put("siteName", site.name());
     model.put("areaLabel", BedForm.isSquareFeet(form) ? "bed.area.us" : "bed.area.metric");
+    model.put("isFeet", LengthFields.isFeet(form));
+    model.put("placeOpen", form.ticked("east") || form.ticked("north"));
     model.put("rows", ConditionFields.rows(before.map(Bed::conditions).orElse(Map.of()), ofSite(site, Units.of(ctx)), pages.messages()));
     model.put("phClasses", ConditionFields.phClasses(pages.messages()));
     if (form.isRefused()) {

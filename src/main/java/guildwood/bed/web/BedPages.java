@@ -6,6 +6,7 @@ import guildwood.bed.Beds;
 import guildwood.bed.SurveyReadings;
 import guildwood.bed.survey.web.SurveyLine;
 import guildwood.bed.survey.web.SurveyView;
+import guildwood.bed.sun.Surroundings;
 import guildwood.kernel.Finding;
 import guildwood.site.PhClass;
 import guildwood.site.Site;
@@ -28,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.function.Supplier;
 
 /** The page of one bed: what it offers, what stands there, where to go from here; and removing it. */
@@ -39,13 +41,16 @@ public final class BedPages implements Routes {
   private final Pages pages;
   private final Sites sites;
   private final Beds beds;
+  private final Surroundings surroundings;
   private final Supplier<SpeciesLibrary> library;
   private final SurveyReadings readings;
 
-  public BedPages(Pages pages, Sites sites, Beds beds, Supplier<SpeciesLibrary> library, SurveyReadings readings) {
+  public BedPages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, Supplier<SpeciesLibrary> library,
+      SurveyReadings readings) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
+    this.surroundings = surroundings;
     this.library = library;
     this.readings = readings;
   }
@@ -151,7 +156,14 @@ public final class BedPages implements Routes {
     Site site = sites.find(bed.siteId()).orElseThrow(NotFoundResponse::new);
     BedView view = BedView.of(bed, site, Units.of(ctx), pages.messages());
     pages.show(ctx, "bed/bed-remove", Map.of("bed", view, "siteId", site.id(), "siteName", site.name(),
-        "losses", Losses.inWords(beds.belongings(bed.id()), view.plants(), readings.surveys().ofBed(bed.id()).size(), pages.messages())));
+        "losses", Losses.inWords(beds.belongings(bed.id()), view.plants(), measuredFromHereAlone(bed),
+            readings.surveys().ofBed(bed.id()).size(), pages.messages())));
+  }
+
+  /** How many trees and buildings were measured from a bed whose own place nobody knows: theirs is lost with it. */
+  private int measuredFromHereAlone(Bed bed) {
+    return bed.middle().isPresent() ? 0 : (int) surroundings.ofSite(bed.siteId()).stream()
+        .filter(nearby -> nearby.fromBed().equals(OptionalLong.of(bed.id()))).count();
   }
 
   private void remove(Context ctx) {

@@ -3,6 +3,7 @@ package guildwood.bed.web;
 import guildwood.bed.Bed;
 import guildwood.bed.Beds;
 import guildwood.bed.Beds.Belongings;
+import guildwood.bed.sun.Surroundings;
 import guildwood.kernel.Finding;
 import guildwood.site.PhClass;
 import guildwood.site.Site;
@@ -25,12 +26,14 @@ public final class SitePages implements Routes {
   private final Pages pages;
   private final Sites sites;
   private final Beds beds;
+  private final Surroundings surroundings;
   private final SurveyStore surveys;
 
-  public SitePages(Pages pages, Sites sites, Beds beds, SurveyStore surveys) {
+  public SitePages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, SurveyStore surveys) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
+    this.surroundings = surroundings;
     this.surveys = surveys;
   }
 
@@ -55,7 +58,8 @@ public final class SitePages implements Routes {
     Belongings belongings = beds.ofSite(ground.site().id()).stream().map(Bed::id).map(beds::belongings)
         .reduce(new Belongings(0, 0, 0), Belongings::plus);
     int plants = ground.beds().stream().mapToInt(BedView::plants).sum();
-    List<String> losses = Losses.inWords(belongings, plants, surveys.ofSite(ground.site().id()).size(), pages.messages());
+    List<String> losses = Losses.inWords(belongings, plants, surroundings.ofSite(ground.site().id()).size(),
+        surveys.ofSite(ground.site().id()).size(), pages.messages());
     pages.show(ctx, "bed/site-remove", Map.of("ground", ground, "losses", losses));
   }
 

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Finds a species by a name somebody typed. */
-final class SpeciesFinder {
+public final class SpeciesFinder {
   private static final int MOST_SUGGESTED = 12;
 
   private SpeciesFinder() {}
 
   /** The species that bear exactly this name: scientific, common or older; several where a common name is shared. */
-  static List<Species> named(SpeciesLibrary library, String typed) {
+  public static List<Species> named(SpeciesLibrary library, String typed) {
     String name = SpeciesNames.folded(typed);
     List<Species> scientific = library.species().stream()
         .filter(s -> SpeciesNames.folded(s.scientificName()).equals(name)).toList();
@@ -24,7 +24,7 @@ final class SpeciesFinder {
   }
 
   /** Species with a name that holds what was typed, those that begin with it first. */
-  static List<Species> like(SpeciesLibrary library, String typed) {
+  public static List<Species> like(SpeciesLibrary library, String typed) {
     String part = SpeciesNames.folded(typed);
     if (part.isEmpty()) {
       return List.of();

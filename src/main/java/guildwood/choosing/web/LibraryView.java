@@ -90,6 +90,8 @@ final class LibraryView {
     model.put("forBed", bed.map(b -> messages.say("choosing.for-bed", b.name())).orElse(""));
     model.put("hasBed", bed.isPresent());
     model.put("withoutBed", address.withoutBed().path());
+    // The page of a species can then ask about the guild of this bed.
+    model.put("ofBed", bed.map(b -> "?bed=" + b.id()).orElse(""));
     model.put("bedHref", bed.map(b -> "/beds/" + b.id()).orElse(""));
     model.put("bedOffers", bed.map(this::offers).orElse(List.of()));
     model.put("chips", ChipView.of(address, words));

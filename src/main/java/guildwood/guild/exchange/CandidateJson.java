@@ -26,11 +26,11 @@ final class CandidateJson {
     return json;
   }
 
-  /** Verdict, fit, limiting axis and what is not known, the last two also where the verdict is good. */
+  /** Verdict, fit, the axis that limits it where one does, and the axes on which nothing is stated. */
   static void fit(Fit fit, ObjectNode json) {
     json.put("verdict", fit.verdict().key());
-    Optional<AxisFit> limiting = fit.limiting();
-    json.put("fit", limiting.map(l -> Decimals.rounded(l.value())).orElse(null));
+    json.put("fit", fit.overall().isPresent() ? Decimals.rounded(fit.overall().getAsDouble()) : null);
+    Optional<AxisFit> limiting = fit.limiting().filter(l -> l.value() < 1);
     json.put("limitingAxis", limiting.map(l -> l.axis().key()).orElse(null));
     json.put("shortfall", limiting.map(l -> Decimals.rounded(l.shortfall())).orElse(null));
     ArrayNode notKnown = json.putArray("notKnown");

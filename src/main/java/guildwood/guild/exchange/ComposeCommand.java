@@ -1,5 +1,6 @@
 package guildwood.guild.exchange;
 
+import guildwood.fit.Fit;
 import guildwood.guild.Composer;
 import guildwood.guild.Composition;
 import guildwood.guild.Effort;
@@ -41,7 +42,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 public final class ComposeCommand implements Callable<Integer> {
   private static final int REFUSED = 2;
-  private static final int MOST_FINDINGS = 20;
+  private static final int MOST_FINDINGS = 50;
   private static final int MOST_PROPOSALS = 20;
 
   @Spec
@@ -64,6 +65,7 @@ public final class ComposeCommand implements Callable<Integer> {
   private int proposals;
 
   private final Messages messages = new Messages();
+  private final List<String> warnings = new ArrayList<>();
   private int findings;
 
   @Override
@@ -77,9 +79,12 @@ public final class ComposeCommand implements Callable<Integer> {
     if (findings > 0 || bed.isEmpty()) {
       return REFUSED;
     }
+    if (bed.get().plan().bed().conditions().keySet().stream().noneMatch(Fit.DECISIVE::contains)) {
+      warn(bedFile, Finding.of("compose.nothing-decisive", ""));
+    }
     GuildProblem problem = bed.get().problem();
     Composition composition = new Composer(Effort.USUAL).compose(problem, seed, proposals, Progress.UNWATCHED);
-    new CompositionJson(bed.get().plan(), problem, messages).write(composition, seed, spec.commandLine().getOut());
+    new CompositionJson(bed.get().plan(), problem, messages).write(composition, seed, warnings, spec.commandLine().getOut());
     return CommandLine.ExitCode.OK;
   }
 
@@ -91,7 +96,7 @@ public final class ComposeCommand implements Callable<Integer> {
     Checked<SpeciesTable> table = SpeciesTableReader.read(new ByteArrayInputStream(bytes.get()));
     complain(speciesFile.toString(), table.findings());
     table.value().ifPresent(t -> t.unknownColumns().forEach(column ->
-        say(speciesFile.toString(), Finding.of("species-table.ignored", "", column))));
+        warn(speciesFile, Finding.of("species-table.ignored", "", column))));
     return table.value().map(SpeciesTable::library);
   }
 
@@ -100,7 +105,7 @@ public final class ComposeCommand implements Callable<Integer> {
     List<String> ignored = new ArrayList<>();
     Optional<Checked<BedFile>> read = bytes.map(b -> BedFileReader.read(b, library, ignored));
     read.ifPresent(r -> complain(bedFile.toString(), r.findings()));
-    ignored.forEach(key -> say(bedFile.toString(), Finding.of("json.ignored", "", key)));
+    ignored.forEach(key -> warn(bedFile, Finding.of("json.ignored", "", key)));
     return read.flatMap(Checked::value);
   }
 
@@ -115,6 +120,12 @@ public final class ComposeCommand implements Callable<Integer> {
       complain(file.toString(), List.of(Finding.of("file.unreadable", "")));
     }
     return Optional.empty();
+  }
+
+  /** Said at once, and again in the answer. */
+  private void warn(Path file, Finding finding) {
+    say(file.toString(), finding);
+    warnings.add(messages.say(finding));
   }
 
   private void complain(String what, List<Finding> all) {

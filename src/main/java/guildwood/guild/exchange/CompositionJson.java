@@ -20,6 +20,7 @@ import guildwood.web.Messages;
 import guildwood.web.Units;
 import java.io.IOException;
 import java.io.Writer;
+import java.util.List;
 
 /** Writes what was composed as JSON, as {@code composition.schema.json} describes it: keys always in the same order. */
 final class CompositionJson {
@@ -44,14 +45,15 @@ final class CompositionJson {
     this.words = new GuildWords(messages, plan.library(), Units.METRIC);
   }
 
-  void write(Composition composition, long seed, Writer to) throws IOException {
-    JSON.writer(new DefaultPrettyPrinter().withObjectIndenter(INDENT).withArrayIndenter(INDENT))
-        .writeValue(to, answer(composition, seed));
+  /** @param warnings about the files it was made from */
+  void write(Composition composition, long seed, List<String> warnings, Writer to) throws IOException {
+    JSON.writer(new DefaultPrettyPrinter().withObjectIndenter(INDENT))
+        .writeValue(to, answer(composition, seed, warnings));
     to.write('\n');
     to.flush();
   }
 
-  private ObjectNode answer(Composition composition, long seed) {
+  private ObjectNode answer(Composition composition, long seed, List<String> warnings) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("bed", bed());
     json.put("seed", seed);
@@ -64,6 +66,8 @@ final class CompositionJson {
     ArrayNode candidates = json.putArray("candidates");
     problem.candidates().forEach(candidate ->
         candidates.add(CandidateJson.write(candidate, evaluator.exclusions(candidate.speciesId()))));
+    ArrayNode warned = json.putArray("warnings");
+    warnings.forEach(warned::add);
     json.put("note", messages.say("compose.note"));
     return json;
   }

@@ -70,17 +70,16 @@ final class ConditionEntry {
     if (node.isTextual()) {
       return words(node.textValue(), "");
     }
-    if (!node.isNumber()) {
-      findings.add(Finding.of("compose.condition-form", place));
-      return Optional.empty();
+    if (node.isNumber()) {
+      return number(node);
     }
-    return axis == Axis.WINTER_COLD || axis == Axis.SEASON ? number(node) : words(written(node), "");
+    findings.add(Finding.of("compose.condition-form", place));
+    return Optional.empty();
   }
 
   private Optional<Condition> numbers(JsonNode pair) {
-    Range scale = new Range(axis.lowest(), axis.highest());
-    OptionalDouble low = JsonEntry.number(pair.get(0), place + "[0]", scale, findings);
-    OptionalDouble high = JsonEntry.number(pair.get(1), place + "[1]", scale, findings);
+    OptionalDouble low = JsonEntry.number(pair.get(0), place + "[0]", scale(), findings);
+    OptionalDouble high = JsonEntry.number(pair.get(1), place + "[1]", scale(), findings);
     if (low.isEmpty() || high.isEmpty()) {
       return Optional.empty();
     }
@@ -98,9 +97,17 @@ final class ConditionEntry {
   }
 
   private Optional<Condition> number(JsonNode node) {
-    OptionalDouble value = JsonEntry.number(node, place, new Range(axis.lowest(), axis.highest()), findings);
-    return value.isEmpty() ? Optional.empty()
-        : Optional.of(new Condition(axis, Range.of(value.getAsDouble()), basis, written(node)));
+    OptionalDouble value = JsonEntry.number(node, place, scale(), findings);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    return axis == Axis.WINTER_COLD || axis == Axis.SEASON
+        ? Optional.of(new Condition(axis, Range.of(value.getAsDouble()), basis, written(node)))
+        : words(written(node), "");
+  }
+
+  private Range scale() {
+    return new Range(axis.lowest(), axis.highest());
   }
 
   private Optional<Condition> words(String from, String to) {

@@ -44,11 +44,11 @@ final class GapJson {
       ArrayNode rules = json.putArray("rules");
       excluded.rules().forEach(breach -> rules.add(BreachJson.write(breach)));
     } else if (reason instanceof Gap.Reason.NoRoom full) {
-      json.put("reason", "no-room").put("easiest", full.speciesId());
+      json.put("reason", "no-room").put("species", full.speciesId());
       ArrayNode rules = json.putArray("rules");
       full.obstacles().forEach(breach -> rules.add(BreachJson.write(breach)));
     } else if (reason instanceof Gap.Reason.CouldComeIn could) {
-      json.put("reason", "could-come-in").put("easiest", could.speciesId()).put("gain", Decimals.milli(could.changeMilli()));
+      json.put("reason", "could-come-in").put("species", could.speciesId()).put("gain", Decimals.milli(could.changeMilli()));
     }
   }
 

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 
 /**
  * Improves a set of items by small changes, some of them for the worse while the temperature is high
- * (Kirkpatrick, Gelatt and Vecchi 1983). Items the bound's prices speak for are tried most. Every state
+ * (simulated annealing). Items the bound's prices speak for are tried most. Every state
  * keeps every rule, so it can be stopped at any time.
  */
 final class Annealing {

@@ -110,7 +110,7 @@ final class Bound {
       cost += prices.cap[r] * scale[r] * s.use[i][k];
     }
     double paid = prices.budget * budgetScale * s.price[i];
-    int low = s.fewest[i];
+    int low = left.low[i];
     int high = left.high[i];
     // One more is worth less and less, so the best count is where it stops being worth anything.
     int count = low;

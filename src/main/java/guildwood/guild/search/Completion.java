@@ -178,6 +178,7 @@ final class Completion {
     Prices prices = descent.best.copy();
     int item = best.value() < 0 ? hardestMust(fixing) : -1;
     item = item >= 0 ? item : quarreller(fixing);
+    item = item >= 0 ? item : partnerOfLoner(fixing);
     item = item >= 0 ? item : mostUndecided(fixing);
     if (item < 0) {
       // Nothing open is worth anything at these prices, yet the bound is not met: leave them out one by one.
@@ -248,6 +249,29 @@ final class Completion {
       }
     }
     return chosen;
+  }
+
+  /** The worthiest open partner of an item that is in and has none yet. */
+  private int partnerOfLoner(Fixing fixing) {
+    for (int i = 0; i < s.items; i++) {
+      Item item = s.source.get(i);
+      if (fixing.state[i] != Fixing.IN || !item.needsPartner() || item.fewestAlone() <= item.fewest()) {
+        continue;
+      }
+      int worthiest = -1;
+      boolean served = false;
+      for (int partner : item.partners()) {
+        served |= fixing.state[partner] == Fixing.IN;
+        if (fixing.state[partner] == Fixing.OPEN
+            && (worthiest < 0 || bound.picking.worth[partner] > bound.picking.worth[worthiest])) {
+          worthiest = partner;
+        }
+      }
+      if (!served && worthiest >= 0) {
+        return worthiest;
+      }
+    }
+    return -1;
   }
 
   /** The worthiest picked item that has an enemy among the picked; once it is in, its enemies are out. */

@@ -3,7 +3,7 @@ package guildwood.guild.search;
 import java.util.Arrays;
 
 /**
- * Looks for prices that make the bound tight, by subgradient steps of the length Polyak (1969) gives, with
+ * Looks for prices that make the bound tight, by subgradient steps of the length named after Polyak, with
  * the last direction mixed in. On the way it averages the picks, which tells how undecided each item is.
  */
 final class Descent {

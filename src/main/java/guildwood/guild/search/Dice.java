@@ -1,8 +1,8 @@
 package guildwood.guild.search;
 
 /**
- * Chance from a seed, the same on every machine and in every Java version: SplitMix64 (Steele, Lea and
- * Flood 2014, Fast Splittable Pseudorandom Number Generators).
+ * Chance from a seed, the same on every machine and in every Java version: SplitMix64, the generator
+ * behind the JDK's SplittableRandom.
  */
 final class Dice {
   private long state;

@@ -55,6 +55,11 @@ public record Item(
         suffers, needsPartner, partners);
   }
 
+  Item using(long[] others) {
+    return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, others, units,
+        group, gives, suffers, needsPartner, partners);
+  }
+
   Item withPartners(int[] others) {
     return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, uses, units,
         group, gives, suffers, needsPartner, others);

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * A small linear program: most of a sum under caps, every variable between 0 and an upper end. Primal simplex
- * on a dense table with upper ends kept implicit (Dantzig 1955), Bland's rule against going in circles.
+ * on a dense table with upper ends kept implicit, Bland's rule against going in circles.
  */
 final class LinearProgram {
   private static final double EPS = 1e-9;

@@ -14,7 +14,9 @@ final class Remainder {
 
   int opens;
 
-  /** The highest count still possible of items that are in or open. */
+  /** The lowest and the highest count still possible of items that are in or open. */
+  final int[] low;
+
   final int[] high;
 
   /** What every cap has left beyond the fewest of the items that are in; likewise the budget. */
@@ -35,6 +37,7 @@ final class Remainder {
   Remainder(Selection selection) {
     s = selection;
     open = new int[s.items];
+    low = new int[s.items];
     high = new int[s.items];
     room = new long[s.caps.length];
     unitsIn = new int[s.earned.length];
@@ -49,11 +52,17 @@ final class Remainder {
    */
   boolean settle(Fixing fixing) {
     fixed = fixing;
-    account();
-    if (isOverdrawn() || hasEnemiesIn()) {
-      return false;
+    boolean again = true;
+    while (again) {
+      if (!pairUp()) {
+        return false;
+      }
+      account();
+      if (isOverdrawn() || hasEnemiesIn()) {
+        return false;
+      }
+      again = ruleOut();
     }
-    ruleOut();
     reach();
     return true;
   }
@@ -67,6 +76,33 @@ final class Remainder {
     return s.must[aim] && unitsIn[aim] == 0;
   }
 
+  /**
+   * Sets the lowest counts: who needs a partner and can have none any more must come in such numbers that
+   * it needs none. False where that cannot be for one that is in.
+   */
+  private boolean pairUp() {
+    for (int i = 0; i < s.items; i++) {
+      low[i] = s.fewest[i];
+      Item item = s.source.get(i);
+      if (item.needsPartner() && fixed.state[i] != Fixing.OUT && !hasPartnerLeft(item)) {
+        low[i] = item.fewestAlone();
+        if (low[i] > s.most[i] && isIn(i)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean hasPartnerLeft(Item item) {
+    for (int partner : item.partners()) {
+      if (fixed.state[partner] != Fixing.OUT) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Takes off what the items that are in use at least. */
   private void account() {
     System.arraycopy(s.caps, 0, room, 0, room.length);
@@ -76,7 +112,7 @@ final class Remainder {
     picksLeft = s.mostItems;
     for (int i = 0; i < s.items; i++) {
       if (isIn(i)) {
-        account(i, s.fewest[i]);
+        account(i, low[i]);
       }
     }
   }
@@ -117,8 +153,10 @@ final class Remainder {
     return false;
   }
 
-  private void ruleOut() {
+  /** True where somebody was ruled out whom another may have wanted for a partner. */
+  private boolean ruleOut() {
     opens = 0;
+    boolean missed = false;
     long gives = 0;
     long suffers = 0;
     for (int i = 0; i < s.items; i++) {
@@ -129,19 +167,21 @@ final class Remainder {
     }
     for (int i = 0; i < s.items; i++) {
       if (isIn(i)) {
-        high[i] = (int) Math.min(s.most[i], s.fewest[i] + spare(i, s.fewest[i]));
+        high[i] = (int) Math.min(s.most[i], low[i] + spare(i, low[i]));
       } else if (fixed.state[i] == Fixing.OPEN) {
         high[i] = (int) Math.min(s.most[i], spare(i, 0));
-        boolean fits = high[i] >= s.fewest[i] && picksLeft > 0
+        boolean fits = high[i] >= low[i] && picksLeft > 0
             && (s.group[i] < 0 || groupLeft[s.group[i]] > 0)
             && (s.gives[i] & suffers) == 0 && (s.suffers[i] & gives) == 0;
         if (fits) {
           open[opens++] = i;
         } else {
           fixed.state[i] = Fixing.OUT;
+          missed |= s.source.get(i).partners().length > 0;
         }
       }
     }
+    return missed;
   }
 
   /** How many more of an item the room left would take beyond a count that is accounted for. */

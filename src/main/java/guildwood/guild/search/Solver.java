@@ -32,7 +32,7 @@ public final class Solver {
   private int core;
 
   public Solver(Selection selection, long seed, int boundSteps, int moves, int nodes) {
-    s = selection;
+    s = SharedCaps.addedTo(selection);
     this.seed = seed;
     this.boundSteps = boundSteps;
     this.moves = moves;
@@ -174,9 +174,10 @@ public final class Solver {
    */
   public Optional<Choice> another(
       List<Choice> others, int apart, Selection leaning, boolean keepsCounts, int steps, long walkSeed) {
-    Filling leaningFilling = new Filling(leaning);
+    Selection inclined = SharedCaps.addedTo(leaning);
+    Filling leaningFilling = new Filling(inclined);
     leaningFilling.guidedBy(descent.best);
-    Annealing annealing = new Annealing(leaning, leaningFilling, walkSeed, favourites, core);
+    Annealing annealing = new Annealing(inclined, leaningFilling, walkSeed, favourites, core);
     List<int[]> sets = new ArrayList<>();
     others.forEach(o -> sets.add(o.set()));
     annealing.keepApart(sets, apart);

@@ -48,8 +48,17 @@ public final class Compositions implements AutoCloseable {
 
   /** Starts composing and returns the key under which it can be watched. */
   String start(BedPlan plan, GuildProblem problem) {
+    return start(plan, problem, Guild.EMPTY);
+  }
+
+  /**
+   * The same where a draft is to be filled up.
+   *
+   * @param held what the problem keeps in every proposal because the draft has it
+   */
+  String start(BedPlan plan, GuildProblem problem, Guild held) {
     String key = Tokens.fresh();
-    Run run = new Run(plan, problem);
+    Run run = new Run(plan, problem, held);
     synchronized (runs) {
       runs.put(key, run);
     }
@@ -75,12 +84,19 @@ public final class Compositions implements AutoCloseable {
   static final class Run implements Progress {
     private final BedPlan plan;
     private final GuildProblem problem;
+    private final Guild held;
     private volatile boolean cancelled;
     private volatile State state = new State(0, Optional.empty(), 0, Optional.empty(), false);
 
-    Run(BedPlan plan, GuildProblem problem) {
+    Run(BedPlan plan, GuildProblem problem, Guild held) {
       this.plan = plan;
       this.problem = problem;
+      this.held = held;
+    }
+
+    /** What a draft holds that is filled up; empty where a guild is composed from the start. */
+    Guild held() {
+      return held;
     }
 
     BedPlan plan() {

@@ -62,6 +62,18 @@ public record GuildView(
   /** A wish that is not met, with the reason and what would close the gap. */
   public record GapRow(String wish, boolean must, String reason, List<CloserRow> closers) {}
 
-  /** A change that would close a gap and the points it brings or costs. */
-  public record CloserRow(String change, String gain, boolean better, boolean needsSoilTest) {}
+  /**
+   * A change that would close a gap.
+   *
+   * @param gain points it brings or costs, and the total it promises
+   * @param brings who joins and who leaves the guild with it
+   * @param step what the owner can do about it here: {@code draft} (take {@code guild} into the draft),
+   *     {@code limits} (the limits at {@code address}, with the easing filled in), {@code ground} (what the ground
+   *     would need), {@code bed} (the bed's own form at {@code address})
+   * @param guild the guild that would then stand, as {@link GuildCode}
+   * @param free a species whose ban is lifted by taking the guild; may be empty
+   * @param ground what to know before the ground is changed
+   */
+  public record CloserRow(String change, String gain, boolean better, List<String> brings, String step, String address,
+      String guild, String free, List<String> ground) {}
 }

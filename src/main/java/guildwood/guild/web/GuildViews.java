@@ -2,11 +2,10 @@ package guildwood.guild.web;
 
 import guildwood.guild.BedPlan;
 import guildwood.guild.Candidate;
-import guildwood.guild.Change;
-import guildwood.guild.Closer;
 import guildwood.guild.CrownCover;
 import guildwood.guild.Evaluation;
 import guildwood.guild.Gap;
+import guildwood.guild.Guild;
 import guildwood.guild.GuildNumbers;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.PlantSpacing;
@@ -14,7 +13,6 @@ import guildwood.guild.ScoreBreakdown;
 import guildwood.guild.Stature;
 import guildwood.guild.Wish;
 import guildwood.kernel.Months;
-import guildwood.species.Axis;
 import guildwood.species.CautionKind;
 import guildwood.species.Layer;
 import guildwood.species.Species;
@@ -27,12 +25,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Makes {@link GuildView}s of what the evaluator says. */
 public final class GuildViews {
-  private static final Set<Axis> SOIL = Set.of(Axis.REACTION, Axis.FERTILITY);
-
   private final Messages messages;
   private final Units units;
   private final BedPlan plan;
@@ -169,7 +164,7 @@ public final class GuildViews {
         subject(d.subject(), d.wish()), GuildWords.points(Math.abs(d.gainMilli())))).toList();
   }
 
-  private String subject(ScoreBreakdown.Subject subject, Optional<Wish> wish) {
+  String subject(ScoreBreakdown.Subject subject, Optional<Wish> wish) {
     return switch (subject) {
       case WISH -> words.wish(wish.orElseThrow());
       case FIT -> messages.say("score.fit");
@@ -178,15 +173,10 @@ public final class GuildViews {
     };
   }
 
-  List<GuildView.GapRow> gaps(List<Gap> gaps) {
+  /** The gaps of a guild and what would close them. */
+  List<GuildView.GapRow> gaps(List<Gap> gaps, Guild now) {
+    CloserSteps steps = new CloserSteps(messages, units, plan, now);
     return gaps.stream().map(gap -> new GuildView.GapRow(words.wish(gap.wish()), gap.wish().must(),
-        words.reason(gap.reason()), gap.closers().stream().map(this::closer).toList())).toList();
-  }
-
-  private GuildView.CloserRow closer(Closer closer) {
-    boolean soil = closer.change() instanceof Change.MoveCondition move && SOIL.contains(move.axis());
-    String gain = messages.say(closer.gainMilli() >= 0 ? "closer.gain" : "closer.loss",
-        GuildWords.points(Math.abs(closer.gainMilli())), GuildWords.points(closer.totalMilli()));
-    return new GuildView.CloserRow(words.change(closer.change()), gain, closer.gainMilli() >= 0, soil);
+        words.reason(gap.reason()), gap.closers().stream().map(steps::row).toList())).toList();
   }
 }

@@ -3,10 +3,12 @@ package guildwood.guild.web;
 import guildwood.fit.Fit;
 import guildwood.guild.Change;
 import guildwood.guild.Gap;
+import guildwood.guild.Guild;
 import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
+import guildwood.site.NamedClasses;
 import guildwood.species.Axis;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
@@ -124,19 +126,50 @@ public final class GuildWords {
   /** A change that would close a gap. */
   public String change(Change change) {
     if (change instanceof Change.MoveCondition move) {
-      return messages.say("change.move." + move.axis().key(), range(move.axis(), move.from()), range(move.axis(), move.to()));
+      return messages.say("change.move." + move.axis().key(), moved(move.axis(), move.from()), moved(move.axis(), move.to()));
     }
     if (change instanceof Change.EaseRule ease) {
       return messages.say("change.ease." + ease.rule().key(), easeDetail(ease));
     }
     if (change instanceof Change.Enlarge enlarge) {
-      return messages.say("change.enlarge", units.area(enlarge.fromM2()), units.area(enlarge.toM2()));
+      return messages.say("change.enlarge", exactly(enlarge.fromM2()), exactly(enlarge.toM2()));
     }
     if (change instanceof Change.Insist insist) {
       return messages.say("change.insist", wish(insist.wish()));
     }
     Change.PutIn putIn = (Change.PutIn) change;
     return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
+  }
+
+  /** What sets one guild's plants apart from another's: who joins, who leaves, whose count changes. */
+  List<String> changes(Guild before, Guild now) {
+    List<String> joining = new ArrayList<>();
+    List<String> leaving = new ArrayList<>();
+    List<String> counts = new ArrayList<>();
+    now.counts().forEach((id, count) -> {
+      int then = before.count(id);
+      if (then == 0) {
+        joining.add(messages.say("guild.change.some", count, name(id)));
+      } else if (then != count) {
+        counts.add(messages.say("guild.change.count", name(id), count, then));
+      }
+    });
+    before.counts().forEach((id, count) -> {
+      if (!now.has(id)) {
+        leaving.add(messages.say("guild.change.some", count, name(id)));
+      }
+    });
+    List<String> sentences = new ArrayList<>();
+    say("guild.change.in", joining, sentences);
+    say("guild.change.out", leaving, sentences);
+    say("guild.change.counts", counts, sentences);
+    return sentences;
+  }
+
+  private void say(String key, List<String> parts, List<String> sentences) {
+    if (!parts.isEmpty()) {
+      sentences.add(messages.say(key, String.join(", ", parts)));
+    }
   }
 
   private String easeDetail(Change.EaseRule ease) {
@@ -176,6 +209,31 @@ public final class GuildWords {
     return low.equals(high) ? low : low + " – " + high;
   }
 
+  /** A range with its unit, or by the names of its classes where the axis counts them. */
+  String measured(Axis axis, Range range) {
+    return switch (axis) {
+      case LIGHT -> messages.say("axis.hours", range(axis, range));
+      case SEASON -> messages.say("axis.days", range(axis, range));
+      case MOISTURE, FERTILITY, TEXTURE -> classes(axis, range);
+      case REACTION, WINTER_COLD -> range(axis, range);
+    };
+  }
+
+  /** As {@link #measured}, but without a unit: the sentences about moves have it themselves. */
+  private String moved(Axis axis, Range range) {
+    return NamedClasses.countsClasses(axis) ? classes(axis, range) : range(axis, range);
+  }
+
+  /** By name; between two classes, which only a survey can say, by number. */
+  private String classes(Axis axis, Range range) {
+    if (range.min() != Math.rint(range.min()) || range.max() != Math.rint(range.max())) {
+      return messages.say("axis." + axis.key() + ".number", range(axis, range));
+    }
+    String low = messages.say("axis." + axis.key() + "." + (int) range.min());
+    String high = messages.say("axis." + axis.key() + "." + (int) range.max());
+    return low.equals(high) ? low : messages.say("axis.to", low, high);
+  }
+
   /** What limits a species in a bed and what nobody knows of it; empty where it suits and all is known. */
   String limit(Fit fit) {
     Optional<String> limit = fit.limiting().filter(a -> a.value() < 1)
@@ -186,8 +244,18 @@ public final class GuildWords {
     return String.join("; ", Stream.of(limit, silence).flatMap(Optional::stream).toList());
   }
 
+  /** An area as it has to be typed to get what is promised for it. */
+  private String exactly(double areaM2) {
+    return units == Units.METRIC ? Units.number(areaM2, 1) + " m²" : units.area(areaM2);
+  }
+
   private String area(String squareMetres) {
     return units.area(Double.parseDouble(squareMetres));
+  }
+
+  /** As the beginning of a sentence or heading. */
+  static String capital(String words) {
+    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ENGLISH) + words.substring(1);
   }
 
   /** Thousandths of a point, exact. */

@@ -26,18 +26,22 @@ public final class ProposalPages implements Routes {
   private final Pages pages;
   private final Desk desk;
   private final Compositions compositions;
+  private final Drafts drafts;
+  private final CharacterWords characters;
   private final Clock clock;
 
-  public ProposalPages(Pages pages, Desk desk, Compositions compositions, Clock clock) {
+  public ProposalPages(Pages pages, Desk desk, Compositions compositions, Drafts drafts, Clock clock) {
     this.pages = pages;
     this.desk = desk;
     this.compositions = compositions;
+    this.drafts = drafts;
+    this.characters = new CharacterWords(pages.messages());
     this.clock = clock;
   }
 
   /** A proposal in a list: what it scores, how sure that is, and what sets it apart. */
-  public record Card(int number, String character, String rounded, String bound, boolean proven, String species,
-      String plants, String toBuy, String cost, List<String> unmet) {}
+  public record Card(int number, String key, String code, String character, String numbers, String rounded, String bound,
+      boolean proven, String species, String plants, String toBuy, String cost, List<String> unmet) {}
 
   @Override
   public void addTo(RoutesConfig routes) {
@@ -70,8 +74,10 @@ public final class ProposalPages implements Routes {
     GuildViews views = views(ctx, run);
     model.put("best", state.best().map(g -> names(views, g)).orElse(""));
     model.put("bestPoints", Units.number(state.totalMilli() / 1000.0, 1));
-    model.put("cards", state.composition().map(c -> cards(c, views)).orElse(List.of()));
-    model.put("gaps", state.composition().map(c -> views.gaps(c.gaps())).orElse(List.of()));
+    model.put("cards", state.composition().map(c -> cards(c, views, ctx.pathParam("run"))).orElse(List.of()));
+    model.put("gaps", state.composition().map(c -> views.gaps(c.gaps(), c.best().guild())).orElse(List.of()));
+    model.put("held", names(views, run.held()));
+    model.put("compare", state.isDone() ? named(ctx) : List.of());
     model.put("wishCount", run.problem().wishes().size());
     boolean fragment = Pages.wantsFragment(ctx) && !state.isDone();
     if (Pages.wantsFragment(ctx) && state.isDone()) {
@@ -80,18 +86,23 @@ public final class ProposalPages implements Routes {
     pages.show(ctx, fragment ? "guild/proposals :: progress" : "guild/proposals", model);
   }
 
-  private List<Card> cards(Composition composition, GuildViews views) {
+  /** What can be set side by side: all proposals, the saved guild, the draft. */
+  private List<WishPages.Choice> named(Context ctx) {
+    return new NamedGuilds(pages.messages(), desk, drafts, compositions).choices(ctx, Optional.of(ctx.pathParam("run")));
+  }
+
+  private List<Card> cards(Composition composition, GuildViews views, String run) {
     List<Card> cards = new ArrayList<>();
     for (Proposal proposal : composition.proposals()) {
-      cards.add(card(cards.size() + 1, proposal, views));
+      cards.add(card(run, cards.size() + 1, proposal, composition, views));
     }
     return cards;
   }
 
-  private Card card(int number, Proposal proposal, GuildViews views) {
+  private Card card(String run, int number, Proposal proposal, Composition composition, GuildViews views) {
     GuildView view = views.view(proposal.evaluation());
-    return new Card(number, pages.messages().say("character." + proposal.character().key()), view.rounded(),
-        bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.toBuy(), view.cost(),
+    return new Card(number, run + "." + number, GuildCode.of(proposal.guild()), characters.name(proposal),
+        characters.numbers(proposal, composition.proposals()), view.rounded(), bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.toBuy(), view.cost(),
         proposal.score().unmetWishes().stream().map(views.words()::wish).toList());
   }
 
@@ -127,9 +138,12 @@ public final class ProposalPages implements Routes {
     model.put("number", Desk.idOf(ctx.pathParam("number")));
     model.put("runPath", path(plan, ctx.pathParam("run")));
     model.put("guild", views.view(proposal.evaluation()));
-    model.put("character", pages.messages().say("character." + proposal.character().key()));
+    model.put("character", characters.name(proposal));
+    model.put("characterNumbers", characters.numbers(proposal, run.state().composition().orElseThrow().proposals()));
+    model.put("key", ctx.pathParam("run") + "." + model.get("number"));
+    model.put("code", GuildCode.of(proposal.guild()));
     model.put("bound", bound(proposal));
-    model.put("gaps", views.gaps(gaps(run, proposal)));
+    model.put("gaps", views.gaps(gaps(run, proposal), proposal.guild()));
     pages.show(ctx, "guild/proposal", model);
   }
 
@@ -147,6 +161,9 @@ public final class ProposalPages implements Routes {
     String name = pages.messages().say("guild.name-of", plan.bed().name());
     String kept = desk.guilds().saved(plan.bed().id()).map(guildwood.guild.SavedGuild::name).orElse(name);
     desk.guilds().save(plan.bed().id(), kept, proposal.guild(), clock.instant());
+    // A draft that was begun goes on from here; one step back is what it was.
+    drafts.find(ctx, plan.bed().id()).ifPresent(draft ->
+        drafts.keep(ctx, plan.bed().id(), draft.then(draft.now().with(proposal.guild()))));
     pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.guild-saved", "", kept));
   }
 

@@ -1,6 +1,9 @@
 package guildwood.guild.web;
 
 import guildwood.guild.BedPlan;
+import guildwood.guild.Change;
+import guildwood.guild.Easing;
+import guildwood.guild.GuildRule;
 import guildwood.guild.Rules;
 import guildwood.guild.StartingWishes;
 import guildwood.guild.Wish;
@@ -16,22 +19,26 @@ import guildwood.web.Routes;
 import guildwood.web.Units;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** What the owner asks of a bed's guild, and what they allow. */
 public final class WishPages implements Routes {
   private final Pages pages;
   private final Desk desk;
+  private final Drafts drafts;
 
-  public WishPages(Pages pages, Desk desk) {
+  public WishPages(Pages pages, Desk desk, Drafts drafts) {
     this.pages = pages;
     this.desk = desk;
+    this.drafts = drafts;
   }
 
   /** One thing that can be wished for. */
@@ -52,8 +59,26 @@ public final class WishPages implements Routes {
   private void ask(Context ctx) {
     BedPlan plan = desk.plan(ctx);
     List<Wish> wishes = start(ctx.queryParam("start")).map(StartingWishes::wishes).orElse(plan.wishes());
-    Form form = Form.blank(WishForm.fill(wishes, plan.rules()), pages.messages());
-    pages.show(ctx, "guild/wishes", model(ctx, plan, form));
+    Optional<Change.EaseRule> eased = eased(ctx, plan.rules());
+    Map<String, String> values = WishForm.fill(wishes, eased.map(Change.EaseRule::rules).orElse(plan.rules()));
+    values.put("guild", GuildCode.of(GuildCode.read(Objects.requireNonNullElse(ctx.queryParam("guild"), ""))));
+    GuildWords words = new GuildWords(pages.messages(), plan.library(), Units.of(ctx));
+    Map<String, Object> model = model(ctx, plan, Form.blank(values, pages.messages()));
+    model.put("eased", eased.map(words::change).orElse(""));
+    pages.show(ctx, "guild/wishes", model);
+  }
+
+  /** The easing that the address asks to have filled in; a rule nobody can ease is a page that does not exist. */
+  private static Optional<Change.EaseRule> eased(Context ctx, Rules rules) {
+    String asked = ctx.queryParam("ease");
+    if (asked == null) {
+      return Optional.empty();
+    }
+    String detail = Objects.requireNonNullElse(ctx.queryParam("to"), "");
+    GuildRule rule = Arrays.stream(GuildRule.values()).filter(r -> r.key().equals(asked)).findFirst()
+        .orElseThrow(NotFoundResponse::new);
+    Rules eased = Easing.of(rules, rule, detail).orElseThrow(NotFoundResponse::new);
+    return Optional.of(new Change.EaseRule(rule, detail, eased));
   }
 
   private void keep(Context ctx) {
@@ -66,6 +91,11 @@ public final class WishPages implements Routes {
       return;
     }
     desk.guilds().keep(plan.bed().id(), wishes, rules.get());
+    if (form.value("do").equals("draft")) {
+      Bench next = Bench.take(ctx, desk, drafts, pages.messages(), GuildCode.read(form.value("guild")), "");
+      pages.goOn(ctx, "/beds/" + next.bedId() + "/guild/edit", Finding.of("done.wishes-kept-and-taken", "", wishes.size()));
+      return;
+    }
     pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.wishes-kept", "", wishes.size()));
   }
 
@@ -84,6 +114,7 @@ public final class WishPages implements Routes {
       groups.add(new WishGroup(kind.key(), open, rows));
     }
     Map<String, Object> model = new HashMap<>();
+    model.put("eased", "");
     model.put("form", form);
     model.put("bed", plan.bed());
     model.put("site", plan.site());

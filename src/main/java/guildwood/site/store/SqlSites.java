@@ -43,8 +43,8 @@ public final class SqlSites implements Sites {
   @Override
   public long add(Site site) {
     return database.change(h -> {
-      long id = bind(h.createUpdate("insert into site (name, place, latitude_degrees, last_spring_frost, first_autumn_frost, note)"
-          + " values (:name, :place, :latitude, :spring, :autumn, :note)"), site)
+      long id = bind(h.createUpdate("insert into site (name, place, latitude_degrees, longitude_degrees, last_spring_frost, first_autumn_frost, note)"
+          + " values (:name, :place, :latitude, :longitude, :spring, :autumn, :note)"), site)
           .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
       CONDITIONS.replace(h, id, site.conditions().values());
       return id;
@@ -55,7 +55,7 @@ public final class SqlSites implements Sites {
   public Optional<Site> change(long id, UnaryOperator<Site> change) {
     return database.change(h -> locked(h, id).map(before -> {
       Site after = change.apply(before);
-      bind(h.createUpdate("update site set name = :name, place = :place, latitude_degrees = :latitude,"
+      bind(h.createUpdate("update site set name = :name, place = :place, latitude_degrees = :latitude, longitude_degrees = :longitude,"
           + " last_spring_frost = :spring, first_autumn_frost = :autumn, note = :note where id = :id"), after)
           .bind("id", id).execute();
       CONDITIONS.replace(h, id, after.conditions().values());
@@ -81,18 +81,26 @@ public final class SqlSites implements Sites {
   }
 
   private static Site site(ResultSet row, Map<Axis, Condition> conditions) throws SQLException {
-    double latitude = row.getDouble("latitude_degrees");
-    OptionalDouble known = row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(latitude);
-    return new Site(row.getLong("id"), row.getString("name"), row.getString("place"), known,
+    return new Site(row.getLong("id"), row.getString("name"), row.getString("place"),
+        degrees(row, "latitude_degrees"), degrees(row, "longitude_degrees"),
         date(row.getString("last_spring_frost")), date(row.getString("first_autumn_frost")), conditions, row.getString("note"));
+  }
+
+  private static OptionalDouble degrees(ResultSet row, String column) throws SQLException {
+    double degrees = row.getDouble(column);
+    return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(degrees);
   }
 
   private static <S extends SqlStatement<S>> S bind(S statement, Site site) {
     return statement.bind("name", site.name()).bind("place", site.place())
-        .bind("latitude", site.latitudeDegrees().isPresent() ? (Double) site.latitudeDegrees().getAsDouble() : null)
+        .bind("latitude", orNull(site.latitudeDegrees())).bind("longitude", orNull(site.longitudeDegrees()))
         .bind("spring", site.lastSpringFrost().map(SqlSites::text).orElse(null))
         .bind("autumn", site.firstAutumnFrost().map(SqlSites::text).orElse(null))
         .bind("note", site.note());
+  }
+
+  private static Double orNull(OptionalDouble degrees) {
+    return degrees.isPresent() ? degrees.getAsDouble() : null;
   }
 
   /** Kept as month-day, {@code 05-15}. */

@@ -42,4 +42,9 @@ public record BedGrid(GroundPoint southWest, double cellM, int columns, int rows
     }
     return points;
   }
+
+  /** The middles that lie inside an outline, in the same order. */
+  public List<GroundPoint> middlesWithin(Footprint outline) {
+    return middles().stream().filter(middle -> outline.holds(middle.xM(), middle.yM())).toList();
+  }
 }

@@ -39,6 +39,11 @@ public final class Footprint {
     return Checked.of(new Footprint(List.copyOf(corners)));
   }
 
+  /** The same polygon elsewhere. It is not looked at again: rounding must not make a good one bad. */
+  public Footprint moved(GroundPoint by) {
+    return new Footprint(corners.stream().map(c -> new GroundPoint(c.xM() + by.xM(), c.yM() + by.yM())).toList());
+  }
+
   public List<GroundPoint> corners() {
     return corners;
   }

@@ -82,4 +82,19 @@ public final class Horizon {
     double skyline = elevationDegrees(sun.azimuthDegrees());
     return skyline > 0 && sun.elevationDegrees() < skyline;
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Horizon horizon && horizon.points.equals(points);
+  }
+
+  @Override
+  public int hashCode() {
+    return points.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "horizon " + points;
+  }
 }

@@ -36,6 +36,7 @@ final class SiteForm {
     values.put("name", site.name());
     values.put("place", site.place());
     site.latitudeDegrees().ifPresent(degrees -> values.put("latitude", Units.number(degrees, 8)));
+    site.longitudeDegrees().ifPresent(degrees -> values.put("longitude", Units.number(degrees, 8)));
     putDate(values, SPRING, site.lastSpringFrost());
     putDate(values, AUTUMN, site.firstAutumnFrost());
     Condition winter = site.conditions().get(Axis.WINTER_COLD);
@@ -59,6 +60,7 @@ final class SiteForm {
     String name = form.text("name", Site.LONGEST_NAME);
     String place = form.take(Place.read(form.value("place"), "place")).orElse("");
     OptionalDouble latitude = form.take(ClimateReader.latitude(form.value("latitude"), "latitude")).orElse(OptionalDouble.empty());
+    OptionalDouble longitude = form.take(ClimateReader.longitude(form.value("longitude"), "longitude")).orElse(OptionalDouble.empty());
     Optional<MonthDay> spring = date(form, SPRING);
     Optional<MonthDay> autumn = date(form, AUTUMN);
     if (spring.isPresent() && autumn.isPresent() && latitude.isPresent()) {
@@ -69,7 +71,7 @@ final class SiteForm {
     winter(form).ifPresent(c -> conditions.put(Axis.WINTER_COLD, c));
     String note = form.longText("note", Site.LONGEST_NOTE);
     return form.isRefused() ? Optional.empty()
-        : Optional.of(new Site(0, name, place, latitude, spring, autumn, conditions, note));
+        : Optional.of(new Site(0, name, place, latitude, longitude, spring, autumn, conditions, note));
   }
 
   private static Optional<MonthDay> date(Form form, String field) {

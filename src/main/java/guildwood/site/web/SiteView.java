@@ -40,8 +40,9 @@ public record SiteView(long id, String name, List<Fact> facts, List<ConditionVie
     }
     addSeason(site, facts, gaps, messages);
     site.latitudeDegrees().ifPresentOrElse(
-        degrees -> facts.add(new Fact(messages.say("site.fact.latitude"), latitude(degrees), "")),
+        degrees -> facts.add(new Fact(messages.say("site.fact.latitude"), degrees(degrees, "N", "S"), "")),
         () -> gaps.add(messages.say("site.fact.latitude")));
+    site.longitudeDegrees().ifPresent(degrees -> facts.add(new Fact(messages.say("site.fact.longitude"), degrees(degrees, "E", "W"), "")));
     List<ConditionView> conditions = ConditionFields.AXES.stream().filter(site.conditions()::containsKey)
         .map(axis -> ConditionView.of(site.conditions().get(axis), units, messages)).toList();
     return new SiteView(site.id(), site.name(), List.copyOf(facts), conditions, List.copyOf(gaps), site.note());
@@ -67,7 +68,7 @@ public record SiteView(long id, String name, List<Fact> facts, List<ConditionVie
     return date.map(d -> d.getDayOfMonth() + " " + d.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)).orElse("");
   }
 
-  private static String latitude(double degrees) {
-    return Units.number(Math.abs(degrees), 4) + "° " + (degrees < 0 ? "S" : "N");
+  private static String degrees(double degrees, String positive, String negative) {
+    return Units.number(Math.abs(degrees), 4) + "° " + (degrees < 0 ? negative : positive);
   }
 }

@@ -56,7 +56,14 @@ public final class SpeciesPages implements Routes {
     model.put("unread", shelf.library().unread().stream().filter(w -> w.speciesId().equals(species.id()))
         .map(this::unreadLine).toList());
     model.put("lightScheme", ClassWords.LIGHT_SCHEME);
+    model.put("bed", bed(ctx));
     return model;
+  }
+
+  /** The bed somebody came from, by its number; empty where none is named. */
+  private static String bed(Context ctx) {
+    String bed = ctx.queryParam("bed");
+    return bed != null && bed.matches("\\d{1,18}") ? bed : "";
   }
 
   private UnreadLine unreadLine(WrittenStatement written) {

@@ -102,11 +102,16 @@ class SignInHttpTest {
       "/.elsewhere.example", "javascript:alert(1)", "elsewhere.example", "/\t/elsewhere.example", " //elsewhere.example",
       "/sites\r\nSet-Cookie: x=y", "/@elsewhere.example"})
   void signingInNeverLeadsToAnotherSite(String back) {
-    assertEquals("/", stranger.post("/sign-in", "name", "Wren", "password", PASSWORD, "back", back).location());
     String encoded = java.net.URLEncoder.encode(back, java.nio.charset.StandardCharsets.UTF_8);
     assertEquals("/", new HttpVisitor(app).get("/sign-in?back=" + encoded).valueOf("back"));
-    String afterUnits = stranger.post("/units", "units", "us", "back", back).location();
-    assertEquals("/", afterUnits);
+    assertEquals("/", stranger.post("/units", "units", "us", "back", back).location());
+  }
+
+  @Test
+  void notEvenWhereTheFormWasTamperedWith() {
+    for (String back : new String[] {"//elsewhere.example", "https://elsewhere.example/", "/\\elsewhere.example"}) {
+      assertEquals("/", stranger.post("/sign-in", "name", "Wren", "password", PASSWORD, "back", back).location());
+    }
   }
 
   @Test

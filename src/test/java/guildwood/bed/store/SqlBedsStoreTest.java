@@ -13,6 +13,8 @@ import guildwood.site.Basis;
 import guildwood.site.Condition;
 import guildwood.site.Site;
 import guildwood.site.store.SqlSites;
+import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
 import guildwood.store.Database;
 import java.util.List;
@@ -65,6 +67,20 @@ class SqlBedsStoreTest {
     beds.add(new Bed(0, other, "elsewhere", 3, Map.of(), List.of(), ""));
     assertEquals(List.of("Dry end", "wet end"), beds.ofSite(site).stream().map(Bed::name).toList());
     assertEquals(3, beds.all().size());
+  }
+
+  @Test
+  void keepsTheSizeAndPlaceOfABed() {
+    Bed laidOut = new Bed(0, site, "Laid out", 18, Optional.of(new Rectangle(9, 2.00001, 67.5)), Optional.of(new GroundPoint(-3.25, 1 / 3.0)),
+        Map.of(), List.of(), "");
+    Bed kept = beds.find(beds.add(laidOut).orElseThrow()).orElseThrow();
+    assertEquals(laidOut.size(), kept.size());
+    assertEquals(laidOut.middle(), kept.middle());
+    Bed without = beds.change(kept.id(), b -> bed(b.name())).orElseThrow();
+    assertEquals(Optional.empty(), without.size());
+    assertEquals(Optional.empty(), without.middle());
+    Bed again = beds.change(kept.id(), b -> new Bed(0, site, b.name(), 18, Optional.empty(), laidOut.middle(), Map.of(), List.of(), "")).orElseThrow();
+    assertEquals(laidOut.middle(), again.withStanding("malus-domestica", 1).withCondition(LIGHT).middle());
   }
 
   @Test

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-/** The JDK's own SplittableRandom is the reference for SplitMix64 (Steele, Lea and Flood 2014). */
+/** The JDK's own SplittableRandom is the reference for SplitMix64. */
 class DiceReferenceCheck {
   @Test
   void drawsWhatSplittableRandomDraws() {

@@ -82,6 +82,46 @@ class SearchProperties {
   }
 
   @Test
+  void strengtheningForbidsNothingThatIsAllowed() {
+    Random dice = new Random(7);
+    int longer = 0;
+    for (int run = 0; run < 200; run++) {
+      Selection s = allowed(dice, 6);
+      Selection strong = SharedCaps.addedTo(s);
+      longer += strong.caps.length - s.caps.length;
+      every(s, 0, new int[s.items], counts -> {
+        assertEquals(s.allows(counts), strong.allows(counts));
+        assertEquals(s.value(counts), strong.value(counts));
+      });
+    }
+    assertTrue(longer > 100, "only " + longer + " caps added");
+  }
+
+  /** Needs a partner, with all sorts of partners there or not: the branching must come to the best all the same. */
+  @Test
+  void partnersAreFoundOrDoneWithout() {
+    Random dice = new Random(8);
+    for (int run = 0; run < 300; run++) {
+      Selection plain = allowed(dice, 7);
+      List<Item> paired = new ArrayList<>();
+      for (int i = 0; i < plain.items; i++) {
+        Item item = plain.source.get(i);
+        int self = i;
+        int[] partners = java.util.stream.IntStream.range(0, plain.items).filter(j -> j != self && dice.nextInt(4) == 0).toArray();
+        int alone = dice.nextBoolean() ? Item.NEVER : item.fewest() + 1;
+        paired.add(dice.nextInt(3) > 0 ? item : new Item(item.fewest(), alone, item.most(), item.free(), item.price(),
+            item.enough(), item.eachMilli(), item.beyondMilli(), item.lessPaidMilli(), item.uses(), item.units(), item.group(),
+            item.gives(), item.suffers(), true, partners));
+      }
+      Selection s = new Selection(paired, plain.base, plain.mostItems, plain.caps, plain.budget, plain.groupRoom, plain.earned, plain.must);
+      Choice best = bruteForce(s, 0, new int[s.items], null);
+      Solver.Solved solved = new Solver(s, run, 80, 400, 5_000).solve((percent, now) -> true);
+      assertEquals(best.value(), solved.best().value());
+      assertTrue(solved.proven() && s.allows(solved.best().counts()));
+    }
+  }
+
+  @Test
   void whatTheBoundLosesByForcingAnItemInIsNeverTooMuch() {
     Random dice = new Random(2);
     for (int run = 0; run < 200; run++) {

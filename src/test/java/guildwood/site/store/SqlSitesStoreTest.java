@@ -90,12 +90,12 @@ class SqlSitesStoreTest {
   }
 
   private static Site site(String name, Map<Axis, Condition> conditions) {
-    return new Site(0, name, "US-WI", OptionalDouble.of(44.9), Optional.of(MonthDay.of(5, 5)),
+    return new Site(0, name, "US-WI", OptionalDouble.of(44.9), OptionalDouble.of(-89.6), Optional.of(MonthDay.of(5, 5)),
         Optional.of(MonthDay.of(10, 5)), conditions, "two lines\nof notes");
   }
 
   private static Site withId(long id, Site site) {
-    return new Site(id, site.name(), site.place(), site.latitudeDegrees(), site.lastSpringFrost(),
+    return new Site(id, site.name(), site.place(), site.latitudeDegrees(), site.longitudeDegrees(), site.lastSpringFrost(),
         site.firstAutumnFrost(), site.conditions(), site.note());
   }
 }
