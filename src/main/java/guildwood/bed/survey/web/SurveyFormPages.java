@@ -81,7 +81,7 @@ public final class SurveyFormPages implements Routes {
       show(ctx, form, ground, Optional.of(before));
       return;
     }
-    readings.surveys().change(before.id(), now -> sheet.get()).orElseThrow(NotFoundResponse::new);
+    readings.surveys().change(before.id(), now -> sheet.get().keepingAccepted(now.rows())).orElseThrow(NotFoundResponse::new);
     pages.goOn(ctx, "/surveys/" + before.id(), Finding.of("done.survey-changed", "", sheet.get().name()));
   }
 
