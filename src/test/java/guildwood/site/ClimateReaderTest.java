@@ -52,6 +52,18 @@ class ClimateReaderTest {
     assertTrue(ClimateReader.latitude(typed, "latitude").isRefused());
   }
 
+  @ParameterizedTest
+  @CsvSource({"13.4, 13.4", "'13,4 E', 13.4", "89.6 W, -89.6", "-89.6, -89.6", "180, 180"})
+  void readsLongitudes(String typed, double degrees) {
+    assertEquals(OptionalDouble.of(degrees), ClimateReader.longitude(typed, "longitude").orThrow());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"181", "east", "44.9 N", "-10 W", "10 20"})
+  void refusesWhatIsNoLongitude(String typed) {
+    assertTrue(ClimateReader.longitude(typed, "longitude").isRefused());
+  }
+
   @Test
   void readsDatesAndRefusesDaysThatDoNotExist() {
     assertEquals(Optional.of(MonthDay.of(5, 5)), ClimateReader.date("5", "5", "spring").orThrow());

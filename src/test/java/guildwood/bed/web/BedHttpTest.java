@@ -120,6 +120,48 @@ class BedHttpTest {
   }
 
   @Test
+  void theSizeIsKeptAndMakesTheAreaWhereNoneIsTold() {
+    String path = visitor.post(site + "/beds/new", "name", "Strip", "length", "9", "width", "2", "turn", "ENE", "east", "-4", "north", "2.5").location();
+    assertTrue(visitor.get(path).says("Area 18 m²"));
+    Page form = visitor.get(path + "/edit");
+    Map<String, String> expected = Map.of("area", "18", "length", "9", "width", "2", "turn", "67.5", "east", "−4", "north", "2.5");
+    expected.forEach((field, value) -> assertEquals(value, form.valueOf(field), field));
+    String square = visitor.post(site + "/beds/new", "name", "Square", "length", "12 ft", "width", "12 ft").location();
+    assertEquals("13.38", visitor.get(square + "/edit").valueOf("area"));
+    assertEquals("0", visitor.get(square + "/edit").valueOf("turn"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "length, '', Please fill this in.",
+    "length, wide, 'Not a length. Write a number, or one with its unit: 12 m, 40 ft, 5 ft 6 in.'",
+    "length, 12 paces, 'Not a length. Write a number, or one with its unit: 12 m, 40 ft, 5 ft 6 in.'",
+    "length, 0.1, Must lie between 0.2 and 1000 m (0.66 and 3280.84 ft).",
+    "length, 9, 'Length times width is 18 m², less than the bed’s area of 24 m². Change one of them.'",
+    "length, 90, 'Length times width is 180 m², more than four times the bed’s area of 24 m². Change one of them.'",
+    "width, -2, Must lie between 0.2 and 1000 m (0.66 and 3280.84 ft).",
+    "turn, '', Please fill this in.",
+    "turn, sideways, 'Not a direction. Write a compass point such as N or SW, or degrees from north: 225.'",
+    "turn, 361, A direction lies between 0 and 360 degrees.",
+    "east, '', Please fill this in.",
+    "north, 5000, Must lie between -2000 and 2000 m (-6561.68 and 6561.68 ft)."})
+  void refusesASizeOrPlaceThatCannotBe(String field, String typed, String message) {
+    Map<String, String> fields = whole("Refused");
+    fields.putAll(Map.of("length", "12", "width", "2", "turn", "E", "east", "1", "north", "-1"));
+    fields.put(field, typed);
+    Page refused = visitor.post(site + "/beds/new", fields);
+    assertEquals(422, refused.status());
+    assertEquals(message, refused.messageOf(field));
+    fields.forEach((name, value) -> assertEquals(value, refused.valueOf(name), name));
+  }
+
+  @Test
+  void refusesABedTooSlenderForAMap() {
+    Page refused = visitor.post(site + "/beds/new", "name", "Thread", "length", "100", "width", "0.4", "turn", "N");
+    assertEquals("A bed can be at most 200 times as long as wide. Lay out a longer one in parts.", refused.messageOf("width"));
+  }
+
+  @Test
   void refusesOverlongTextsAndControlCharacters() {
     Map<String, String> fields = whole("x".repeat(121));
     fields.put("note", "a\u0007b");

@@ -37,6 +37,7 @@ class SiteFormHttpTest {
     assertTrue(site.says("zone 4b (−31.7 °C to −28.9 °C) entered as zone 4b; published map or table"));
     assertTrue(site.says("153 frost-free days from 5 May to 5 October"));
     assertTrue(site.says("44.9° N"));
+    assertTrue(site.says("89.6° W"));
     assertTrue(site.says("moderately acid to slightly acid pH 6.0 to 6.4"));
     assertTrue(site.says("6.2 one number, widened by 0.2 each way"));
     assertTrue(site.says("Old hay field"));
@@ -93,6 +94,10 @@ class SiteFormHttpTest {
     "autumn-month, '', Please fill this in.",
     "latitude, north, 'Write degrees such as 44.9, 44.9 N or 37 S.'",
     "latitude, 91, Must lie between -90 and 90.",
+    "longitude, west, 'Write degrees such as 13.4, 13.4 E or 89.6 W.'",
+    "longitude, 44.9 N, 'Write degrees such as 13.4, 13.4 E or 89.6 W.'",
+    "longitude, 181, Must lie between -180 and 180.",
+    "latitude, 44.9 E, 'Write degrees such as 44.9, 44.9 N or 37 S.'",
     "place, Wisconsin, 'A code of two letters for the country, and where it has one a part of it: DE, US-WI.'",
     "place, QQ, QQ is not the code of a country.",
     "place, US-QQ, QQ is not the code of a state of the USA.",
@@ -196,6 +201,7 @@ class SiteFormHttpTest {
     fields.put("autumn-day", "5");
     fields.put("autumn-month", "10");
     fields.put("latitude", "44.9");
+    fields.put("longitude", "−89.6");
     fields.put("place", "US-WI");
     fields.put("light-from", "");
     fields.put("light-to", "");
