@@ -63,7 +63,9 @@ public final class SunOffer {
   private static boolean agree(Range one, Range other) {
     Range low = one.min() < other.min() ? one : other;
     Range high = low == one ? other : one;
-    return one.overlaps(other) || LightClass.of(low.max()) == LightClass.of(high.min());
+    // Six hours end part shade; they do not begin full sun.
+    double end = Math.max(low.min(), low.max() - 0.01);
+    return one.overlaps(other) || LightClass.of(end) == LightClass.of(high.min());
   }
 
   /** A measured value outranks the reckoning, which never takes its place. */
