@@ -110,8 +110,16 @@ class JourneyBrowserIT {
     assertTrue(proposals.size() >= 2, proposals.size() + " proposals");
     sees("points");
     check("proposals");
-    proposals.get(0).findElement(By.tagName("a")).click();
+    press("Compare");
+    sees("side by side");
+    check("compare");
+    browser.driver().navigate().back();
+    browser.driver().findElement(By.cssSelector(".proposal h2 a")).click();
     check("proposal");
+    browser.driver().findElement(By.id("why-species")).sendKeys("American hazelnut", Keys.ENTER);
+    sees("How American hazelnut suits");
+    check("why");
+    browser.driver().navigate().back();
     double total = Double.parseDouble(browser.driver().findElement(By.cssSelector("tfoot td strong")).getText());
     double sum = browser.driver().findElements(By.cssSelector("table:has(tfoot) tbody td:nth-of-type(1)")).stream()
         .mapToDouble(cell -> Double.parseDouble(cell.getText().replace('−', '-'))).sum();
@@ -131,8 +139,26 @@ class JourneyBrowserIT {
     count.sendKeys(Keys.chord(Keys.CONTROL, "a"), "0", Keys.TAB);
     await().until(d -> !score().equals(before));
     sees("Against the saved guild");
+    press("Undo");
+    await().until(d -> score().equals(before));
+    browser.driver().findElement(By.cssSelector("button[value^='never:']")).click();
+    sees("Never in this bed");
+    check("edit-decided");
     browser.driver().navigate().refresh();
+    sees("Never in this bed");
+    follow("What the draft leaves open");
+    check("draft-gaps");
+    follow("Back to the draft");
+    press("Discard the draft");
+    sees("The draft is discarded");
+    follow("Edit by hand");
     assertEquals(before, score(), "nothing is saved before it is asked for");
+    press("Fill up the rest");
+    await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
+    sees("Each holds all of your draft");
+    check("proposals-filling");
+    press("Work on it by hand");
+    sees("The draft now has that guild.");
     press("Save the guild");
     sees("Saved");
   }
@@ -187,6 +213,8 @@ class JourneyBrowserIT {
       open(path);
       check(path.replace('/', '-'));
     }
+    open("beds/1/wishes?ease=borderline");
+    check("wishes-eased");
   }
 
   @Test

@@ -90,7 +90,8 @@ public record Draft(String name, Guild guild, SortedMap<String, Mark> marks) {
     pinned.replaceAll((id, count) -> guild.has(id) ? guild.count(id) : count);
     // More may stand in a bed than anybody may plan; they stay without being fixed.
     pinned.values().removeIf(count -> count > Rules.MOST_PLANTS);
-    return kept.withBanned(banned).withPinned(pinned);
+    // In this order no step fixes and bans one species at once.
+    return kept.withPinned(Map.of()).withBanned(banned).withPinned(pinned);
   }
 
   /** As it can be judged now: species the problem no longer knows are gone, standing plants are all there. */

@@ -24,8 +24,9 @@ public final class SqlAccounts implements Accounts {
     return database.read(h -> h.createQuery("select count(*) from account").mapTo(Long.class).one() > 0);
   }
 
+  /** One at a time: two transactions at once would both find that no account exists. */
   @Override
-  public boolean addFirst(String name, String passwordHash) {
+  public synchronized boolean addFirst(String name, String passwordHash) {
     return database.change(h -> h.createUpdate(
             "insert into account (name, password_hash) select :name, :hash where not exists (select 1 from account)")
         .bind("name", name).bind("hash", passwordHash).execute() == 1);

@@ -14,9 +14,6 @@ public final class Selection {
   /** What an unmet must takes off. */
   public static final long MUST_MILLI = 1_000_000;
 
-  /** Into how many parts caps are split at most to strengthen the problem. */
-  private static final int MOST_PARTS = 3;
-
   /** More than any choice is worth. */
   static final long NOTHING = Long.MIN_VALUE / 4;
 
@@ -119,50 +116,6 @@ public final class Selection {
     }
     Selection other = new Selection(leaning, base, mostItems, caps, budget, groupRoom, earned, must);
     System.arraycopy(bonuses, 0, other.bonus, 0, items);
-    return other;
-  }
-
-  /**
-   * The same problem with caps that follow from the others but that fractions of items would break. Of
-   * what takes more than half of a cap there can be one only, of what takes more than a third two, and so
-   * on: where {@code sum(use * n) <= cap}, then {@code sum((ceil((k + 1) * use / cap) - 1) * n) <= k} for
-   * every whole k: a dual feasible function, as known from bin packing.
-   */
-  Selection strengthened() {
-    List<long[]> uses = new ArrayList<>();
-    List<Long> limits = new ArrayList<>();
-    for (int r = 0; r < caps.length; r++) {
-      for (int k = 1; k <= MOST_PARTS && caps[r] > 0; k++) {
-        long[] parts = new long[items];
-        int takers = 0;
-        for (int i = 0; i < items; i++) {
-          parts[i] = Math.max(0, ((k + 1) * source.get(i).uses()[r] + caps[r] - 1) / caps[r] - 1);
-          takers += parts[i] > 0 ? 1 : 0;
-        }
-        if (takers > 1) {
-          uses.add(parts);
-          limits.add((long) k);
-        }
-      }
-    }
-    return uses.isEmpty() ? this : withCaps(uses, limits);
-  }
-
-  private Selection withCaps(List<long[]> uses, List<Long> limits) {
-    long[] all = java.util.Arrays.copyOf(caps, caps.length + uses.size());
-    for (int r = 0; r < uses.size(); r++) {
-      all[caps.length + r] = limits.get(r);
-    }
-    List<Item> longer = new ArrayList<>();
-    for (int i = 0; i < items; i++) {
-      long[] own = java.util.Arrays.copyOf(source.get(i).uses(), all.length);
-      for (int r = 0; r < uses.size(); r++) {
-        own[caps.length + r] = uses.get(r)[i];
-      }
-      longer.add(source.get(i).using(own));
-    }
-    Selection other = new Selection(longer, base, mostItems, all, budget, groupRoom, earned, must);
-    System.arraycopy(bonus, 0, other.bonus, 0, items);
     return other;
   }
 

@@ -32,7 +32,7 @@ public final class Solver {
   private int core;
 
   public Solver(Selection selection, long seed, int boundSteps, int moves, int nodes) {
-    s = selection.strengthened();
+    s = SharedCaps.addedTo(selection);
     this.seed = seed;
     this.boundSteps = boundSteps;
     this.moves = moves;
@@ -174,7 +174,7 @@ public final class Solver {
    */
   public Optional<Choice> another(
       List<Choice> others, int apart, Selection leaning, boolean keepsCounts, int steps, long walkSeed) {
-    Selection inclined = leaning.strengthened();
+    Selection inclined = SharedCaps.addedTo(leaning);
     Filling leaningFilling = new Filling(inclined);
     leaningFilling.guidedBy(descent.best);
     Annealing annealing = new Annealing(inclined, leaningFilling, walkSeed, favourites, core);

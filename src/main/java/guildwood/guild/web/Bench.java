@@ -25,11 +25,19 @@ record Bench(BedPlan kept, GuildProblem base, Optional<SavedGuild> saved, DraftH
     BedPlan plan = desk.plan(ctx);
     GuildProblem base = desk.problem(plan);
     Optional<SavedGuild> saved = desk.guilds().saved(plan.bed().id());
-    DraftHistory begun = drafts.find(ctx, plan.bed().id()).orElseGet(() -> DraftHistory.startingWith(
-        saved.map(s -> Draft.of(s.name(), s.guild()))
-            .orElseGet(() -> Draft.of(messages.say("guild.name-of", plan.bed().name()), base.standingGuild()))));
-    DraftHistory fitting = new DraftHistory(begun.past(), begun.now().fitting(base), begun.future());
-    return new Bench(plan, base, saved, fitting);
+    String name = saved.map(SavedGuild::name).orElseGet(() -> messages.say("guild.name-of", plan.bed().name()));
+    DraftHistory begun = drafts.find(ctx, plan.bed().id())
+        .orElseGet(() -> DraftHistory.startingWith(start(name, saved, base)));
+    return new Bench(plan, base, saved, new DraftHistory(begun.past(), begun.now().fitting(base), begun.future()));
+  }
+
+  private static Draft start(String name, Optional<SavedGuild> saved, GuildProblem base) {
+    return Draft.of(name, saved.map(SavedGuild::guild).orElseGet(base::standingGuild));
+  }
+
+  /** The saved guild, or what stands there, without any decision of a draft. */
+  Draft start() {
+    return start(draft().name(), saved, base);
   }
 
   /**

@@ -65,7 +65,7 @@ public final class DraftPages implements Routes {
       case "undo" -> goOn(ctx, bench.at(bench.history().back()));
       case "redo" -> goOn(ctx, bench.at(bench.history().forward()));
       case "discard" -> {
-        drafts.forget(ctx, bench.bedId());
+        drafts.keep(ctx, bench.bedId(), bench.then(bench.start()).history());
         pages.goOn(ctx, path(bench, "/guild"), Finding.of("done.draft-discarded", ""));
       }
       default -> step(ctx, bench, form, asked);

@@ -12,6 +12,9 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +38,35 @@ class SqlAccountsStoreTest {
     assertEquals("Wren", accounts.find("Wren").orElseThrow().name());
     assertEquals(Optional.empty(), accounts.find("Rook"));
     assertEquals(Optional.empty(), accounts.find("wren' or '1'='1"));
+  }
+
+  /** Whoever else holds the set-up link at the same moment comes too late. Several rounds: chance decides who meets. */
+  @Test
+  void ofManyWhoComeAtOnceOneIsTaken() throws InterruptedException {
+    for (int round = 0; round < 30; round++) {
+      assertEquals(1, takenOfEight(), "round " + round);
+      assertEquals(List.of(1), database.read(h -> h.createQuery("select count(*) from account").mapTo(Integer.class).list()));
+      database.change(h -> h.execute("delete from account"));
+    }
+  }
+
+  private int takenOfEight() throws InterruptedException {
+    CountDownLatch start = new CountDownLatch(1);
+    AtomicInteger taken = new AtomicInteger();
+    List<Thread> threads = IntStream.range(0, 8).mapToObj(n -> new Thread(() -> {
+      try {
+        start.await();
+        taken.addAndGet(accounts.addFirst("Wren " + n, "hash") ? 1 : 0);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    })).toList();
+    threads.forEach(Thread::start);
+    start.countDown();
+    for (Thread thread : threads) {
+      thread.join();
+    }
+    return taken.get();
   }
 
   @Test

@@ -87,7 +87,7 @@ class SearchProperties {
     int longer = 0;
     for (int run = 0; run < 200; run++) {
       Selection s = allowed(dice, 6);
-      Selection strong = s.strengthened();
+      Selection strong = SharedCaps.addedTo(s);
       longer += strong.caps.length - s.caps.length;
       every(s, 0, new int[s.items], counts -> {
         assertEquals(s.allows(counts), strong.allows(counts));

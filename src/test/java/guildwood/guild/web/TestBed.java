@@ -27,6 +27,20 @@ record TestBed(HttpVisitor visitor, String path) {
     return new TestBed(visitor, path);
   }
 
+  /** The page of proposals once they are there. */
+  static Page proposals(HttpVisitor visitor, String run) {
+    long end = System.nanoTime() + 60_000_000_000L;
+    Page page = visitor.get(run);
+    while (page.html().contains("id=\"progress\"") && System.nanoTime() < end) {
+      java.util.concurrent.locks.LockSupport.parkNanos(100_000_000L);
+      page = visitor.get(run);
+    }
+    if (page.status() != 200 || page.html().contains("id=\"progress\"")) {
+      throw new AssertionError("no proposals at " + run + ": " + page.status());
+    }
+    return page;
+  }
+
   void standing(String scientificName, int plants) {
     visitor.submit(path + "/standing", "species", scientificName, "count", Integer.toString(plants));
   }
