@@ -5,8 +5,12 @@ import guildwood.account.store.SqlAccounts;
 import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
 import guildwood.bed.Beds;
+import guildwood.bed.SurveyReadings;
 import guildwood.bed.store.SqlBeds;
 import guildwood.bed.store.SqlSurroundings;
+import guildwood.bed.survey.web.PickPages;
+import guildwood.bed.survey.web.SurveyFormPages;
+import guildwood.bed.survey.web.SurveyPages;
 import guildwood.bed.sun.SunScenes;
 import guildwood.bed.sun.Surroundings;
 import guildwood.bed.sun.web.NearbyPages;
@@ -34,7 +38,9 @@ import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
 import guildwood.sharing.web.SharedPage;
 import guildwood.site.Sites;
+import guildwood.site.exchange.IndicatorFiles;
 import guildwood.site.store.SqlSites;
+import guildwood.site.store.SqlSurveys;
 import guildwood.site.web.SiteFormPages;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
@@ -106,8 +112,10 @@ public final class App implements AutoCloseable {
     ShareLinks links = new SqlShareLinks(database);
     Desk desk = new Desk(sites, beds, species, guilds);
     Compositions compositions = new Compositions();
+    SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
     if (settings.demo()) {
       DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
+      DemoSurveys.fill(beds, readings);
     }
     String setupToken = Tokens.fresh();
 
@@ -120,12 +128,15 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds, surroundings));
-    routes.add(new BedPages(pages, sites, beds, surroundings, species::library));
+    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
+    routes.add(new BedPages(pages, sites, beds, surroundings, species::library, readings));
     routes.add(new BedFormPages(pages, sites, beds));
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));
     routes.add(new SkylinePages(pages, scenes, surroundings));
+    routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
+    routes.add(new PickPages(pages, sites, beds, readings, clock));
+    routes.add(new SurveyPages(pages, sites, beds, readings));
     Drafts drafts = new Drafts();
     routes.add(new WishPages(pages, desk, drafts));
     routes.add(new ProposalPages(pages, desk, compositions, drafts, clock));

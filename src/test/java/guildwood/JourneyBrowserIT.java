@@ -209,7 +209,8 @@ class JourneyBrowserIT {
   @Order(9)
   void theOtherPagesStandToo() {
     for (String path : List.of("sites/new", "sites/1/beds/new", "beds/1/edit", "library/new", "sources", "bin", "beds/2/guild",
-        "beds/3/sun", "beds/1/sun", "beds/3/sun/trees/new", "beds/3/sun/buildings/new", "beds/3/sun/nearby/1", "beds/3/sun/horizon")) {
+        "beds/3/sun", "beds/1/sun", "beds/3/sun/trees/new", "beds/3/sun/buildings/new", "beds/3/sun/nearby/1", "beds/3/sun/horizon",
+        "sites/1/surveys", "beds/4/surveys/new", "beds/4/surveys/pick", "surveys/1", "surveys/1/edit", "surveys/1/pick", "surveys/1/remove")) {
       open(path);
       check(path.replace('/', '-'));
     }

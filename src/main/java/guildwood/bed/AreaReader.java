@@ -22,6 +22,16 @@ public final class AreaReader {
    * @param squareFeet whether a number without a unit is in square feet
    */
   public static Checked<Double> read(String typed, boolean squareFeet, String field) {
+    return read(typed, squareFeet, field, Bed.SMALLEST_AREA_M2, Bed.LARGEST_AREA_M2, "area.out-of-scale");
+  }
+
+  /**
+   * Reads an area that is not a bed's, with limits of its own.
+   *
+   * @param outOfScale code of the finding where it lies outside the limits
+   */
+  public static Checked<Double> read(
+      String typed, boolean squareFeet, String field, double leastM2, double mostM2, String outOfScale) {
     String text = typed.strip().toLowerCase(Locale.ROOT);
     if (text.isEmpty()) {
       return Checked.refused(Finding.of("value.missing", field));
@@ -44,8 +54,8 @@ public final class AreaReader {
         return Checked.refused(Finding.of("area.unreadable", field));
       }
     }
-    if (areaM2 < Bed.SMALLEST_AREA_M2 || areaM2 > Bed.LARGEST_AREA_M2) {
-      return Checked.refused(Finding.of("area.out-of-scale", field));
+    if (areaM2 < leastM2 || areaM2 > mostM2) {
+      return Checked.refused(Finding.of(outOfScale, field));
     }
     return Checked.of(areaM2);
   }

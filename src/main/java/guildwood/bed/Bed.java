@@ -65,15 +65,27 @@ public record Bed(
 
   /**
    * The conditions that hold in the bed: its own, and the site's where it says nothing. The length of the
-   * season comes from the site's frost dates where nobody states it.
+   * season comes from the site's frost dates where nobody states it. What wild plants indicate in the bed
+   * yields to what is measured on its site.
    */
   public Map<Axis, Condition> conditionsIn(Site site) {
     Map<Axis, Condition> all = new EnumMap<>(Axis.class);
     site.frostFreeDays().ifPresent(days -> all.put(Axis.SEASON,
         new Condition(Axis.SEASON, Range.of(days), Basis.INHERITED, days + " days")));
     site.conditions().forEach((axis, condition) -> all.put(axis, condition.inherited()));
-    all.putAll(conditions);
+    conditions.forEach((axis, own) -> {
+      if (!yieldsToSite(axis, site)) {
+        all.put(axis, own);
+      }
+    });
     return all;
+  }
+
+  /** Whether the bed's own condition is only indicated while the site's is measured. */
+  public boolean yieldsToSite(Axis axis, Site site) {
+    Condition own = conditions.get(axis);
+    Condition ofSite = site.conditions().get(axis);
+    return own != null && own.basis() == Basis.INDICATED && ofSite != null && ofSite.basis() == Basis.MEASURED;
   }
 
   /** How many plants of a species stand here already. */

@@ -3,6 +3,9 @@ package guildwood.bed.web;
 import guildwood.bed.Bed;
 import guildwood.bed.Bed.Standing;
 import guildwood.bed.Beds;
+import guildwood.bed.SurveyReadings;
+import guildwood.bed.survey.web.SurveyLine;
+import guildwood.bed.survey.web.SurveyView;
 import guildwood.bed.sun.Surroundings;
 import guildwood.kernel.Finding;
 import guildwood.site.PhClass;
@@ -40,13 +43,16 @@ public final class BedPages implements Routes {
   private final Beds beds;
   private final Surroundings surroundings;
   private final Supplier<SpeciesLibrary> library;
+  private final SurveyReadings readings;
 
-  public BedPages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, Supplier<SpeciesLibrary> library) {
+  public BedPages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, Supplier<SpeciesLibrary> library,
+      SurveyReadings readings) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
     this.surroundings = surroundings;
     this.library = library;
+    this.readings = readings;
   }
 
   /** A species by its two names. */
@@ -58,6 +64,9 @@ public final class BedPages implements Routes {
 
   /** Plants of one species that stand in the bed. */
   public record Plants(Named species, int count) {}
+
+  /** Where a survey speaks against what was found out on the spot. */
+  public record Contradiction(long survey, String words) {}
 
   @Override
   public void addTo(RoutesConfig routes) {
@@ -84,6 +93,9 @@ public final class BedPages implements Routes {
     model.put("standing", bed.standing().stream().map(s -> plants(s, now)).toList());
     model.put("names", now.species().size() > MOST_NAMES_LISTED ? List.of() : now.species().stream().map(Named::of).toList());
     model.put("libraryEmpty", now.species().isEmpty());
+    model.put("surveys", readings.surveys().ofBed(bed.id()).stream().map(s -> SurveyLine.of(s, "", pages.messages())).toList());
+    model.put("contradictions", readings.contradictions(bed, site).stream()
+        .map(e -> new Contradiction(e.survey().id(), SurveyView.contradiction(e, Units.of(ctx), pages.messages()))).toList());
     model.put("form", form);
     model.put("suggested", suggested);
     model.put("lightScheme", ClassWords.LIGHT_SCHEME);
@@ -144,7 +156,8 @@ public final class BedPages implements Routes {
     Site site = sites.find(bed.siteId()).orElseThrow(NotFoundResponse::new);
     BedView view = BedView.of(bed, site, Units.of(ctx), pages.messages());
     pages.show(ctx, "bed/bed-remove", Map.of("bed", view, "siteId", site.id(), "siteName", site.name(),
-        "losses", Losses.inWords(beds.belongings(bed.id()), view.plants(), measuredFromHereAlone(bed), pages.messages())));
+        "losses", Losses.inWords(beds.belongings(bed.id()), view.plants(), measuredFromHereAlone(bed),
+            readings.surveys().ofBed(bed.id()).size(), pages.messages())));
   }
 
   /** How many trees and buildings were measured from a bed whose own place nobody knows: theirs is lost with it. */

@@ -33,7 +33,7 @@ record BedView(long id, String name, String area, List<ConditionView> conditions
   }
 
   private static ConditionView condition(Axis axis, Bed bed, Site site, Map<Axis, Condition> holding, Units units, Messages messages) {
-    if (bed.conditions().containsKey(axis)) {
+    if (bed.conditions().containsKey(axis) && !bed.yieldsToSite(axis, site)) {
       return ConditionView.of(bed.conditions().get(axis), units, messages);
     }
     if (site.conditions().containsKey(axis)) {

@@ -12,11 +12,13 @@ final class Losses {
   /**
    * @param plants standing in the beds, whose record goes
    * @param nearby trees and buildings around the beds, whose record goes
+   * @param surveys of what grows wild there
    */
-  static List<String> inWords(Belongings belongings, int plants, int nearby, Messages messages) {
+  static List<String> inWords(Belongings belongings, int plants, int nearby, int surveys, Messages messages) {
     List<String> losses = new ArrayList<>();
     add(losses, "bed.loss.plants", plants, messages);
     add(losses, "bed.loss.nearby", nearby, messages);
+    add(losses, "bed.loss.surveys", surveys, messages);
     add(losses, "bed.loss.wishes", belongings.wishes(), messages);
     add(losses, "bed.loss.guilds", belongings.guilds(), messages);
     add(losses, "bed.loss.links", belongings.links(), messages);

@@ -8,6 +8,7 @@ import guildwood.kernel.Finding;
 import guildwood.site.PhClass;
 import guildwood.site.Site;
 import guildwood.site.Sites;
+import guildwood.site.survey.SurveyStore;
 import guildwood.species.ClassWords;
 import guildwood.web.Access;
 import guildwood.web.Address;
@@ -26,12 +27,14 @@ public final class SitePages implements Routes {
   private final Sites sites;
   private final Beds beds;
   private final Surroundings surroundings;
+  private final SurveyStore surveys;
 
-  public SitePages(Pages pages, Sites sites, Beds beds, Surroundings surroundings) {
+  public SitePages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, SurveyStore surveys) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
     this.surroundings = surroundings;
+    this.surveys = surveys;
   }
 
   @Override
@@ -55,7 +58,8 @@ public final class SitePages implements Routes {
     Belongings belongings = beds.ofSite(ground.site().id()).stream().map(Bed::id).map(beds::belongings)
         .reduce(new Belongings(0, 0, 0), Belongings::plus);
     int plants = ground.beds().stream().mapToInt(BedView::plants).sum();
-    List<String> losses = Losses.inWords(belongings, plants, surroundings.ofSite(ground.site().id()).size(), pages.messages());
+    List<String> losses = Losses.inWords(belongings, plants, surroundings.ofSite(ground.site().id()).size(),
+        surveys.ofSite(ground.site().id()).size(), pages.messages());
     pages.show(ctx, "bed/site-remove", Map.of("ground", ground, "losses", losses));
   }
 
