@@ -79,7 +79,8 @@ final class DemoSite {
   private void addBeds(String siteName, long siteId) {
     List<Row> conditions = rows("bed-conditions", "bed", "axis", "value", "basis");
     List<Row> standing = rows("standing", "bed", "species", "plants");
-    for (Row row : rows("beds", "site", "name", "area_m2", "length_m", "width_m", "turn_degrees", "note")) {
+    for (Row row : rows("beds", "site", "name", "area_m2", "length_m", "width_m", "turn_degrees",
+        "east_m", "north_m", "note")) {
       if (!row.cell("site").equals(siteName)) {
         continue;
       }
@@ -88,7 +89,8 @@ final class DemoSite {
           .map(s -> new Bed.Standing(s.cell("species"), Integer.parseInt(s.cell("plants")))).toList();
       Optional<Rectangle> size = row.cell("length_m").isEmpty() ? Optional.empty()
           : Optional.of(new Rectangle(number(row, "length_m"), number(row, "width_m"), number(row, "turn_degrees")));
-      long id = beds.add(new Bed(0, siteId, name, number(row, "area_m2"), size, Optional.empty(),
+      long id = beds.add(new Bed(0, siteId, name, number(row, "area_m2"), size,
+          Optional.of(new GroundPoint(number(row, "east_m"), number(row, "north_m"))),
           conditions(conditions, "bed", name), there, row.cell("note"))).orElseThrow();
       bedIds.put(name, id);
       addNearby(siteId, name, id);

@@ -218,6 +218,19 @@ class JourneyBrowserIT {
     check("wishes-eased");
   }
 
+  @Test
+  @Order(10)
+  void aPacedHeightIsWorkedOutWhileTyping() {
+    open("beds/3/sun/trees/new");
+    browser.driver().findElement(By.id("away")).sendKeys("20");
+    browser.driver().findElement(By.id("angle")).sendKeys("45", Keys.TAB);
+    await().until(ExpectedConditions.textToBePresentInElementLocated(By.id("reckoned"), "= 21.6 m"));
+    browser.driver().findElement(By.id("direction")).sendKeys("SW", Keys.TAB);
+    browser.driver().findElement(By.id("distance")).sendKeys("10", Keys.TAB);
+    await().until(ExpectedConditions.textToBePresentInElementLocated(By.id("reckoned"), "7.1 m west and 7.1 m south"));
+    assertEquals(List.of(), browser.accessibilityViolations());
+  }
+
   private static void open(String path) {
     browser.driver().get(program.address() + path);
   }

@@ -4,6 +4,7 @@ import guildwood.bed.Bed;
 import guildwood.kernel.Range;
 import guildwood.site.Basis;
 import guildwood.site.Condition;
+import guildwood.site.sun.LightClass;
 import guildwood.species.Axis;
 import guildwood.species.ClassWords;
 import guildwood.species.Unit;
@@ -27,9 +28,9 @@ public final class SunOffer {
     NEW,
     /** It has this very range already. */
     TAKEN,
-    /** It says something that shares hours with the offer. */
+    /** It says something that shares hours or a light class with the offer. */
     AGREES,
-    /** It says something that shares none. */
+    /** It says something that shares neither. */
     CONTRADICTS
   }
 
@@ -55,7 +56,16 @@ public final class SunOffer {
     if (own.get().equals(offer)) {
       return Standing.TAKEN;
     }
-    return own.get().range().overlaps(offer.range()) ? Standing.AGREES : Standing.CONTRADICTS;
+    return agree(own.get().range(), offer.range()) ? Standing.AGREES : Standing.CONTRADICTS;
+  }
+
+  /** Nine hours that somebody counted and thirteen by the almanac are both full sun: no reason to distrust either. */
+  private static boolean agree(Range one, Range other) {
+    Range low = one.min() < other.min() ? one : other;
+    Range high = low == one ? other : one;
+    // Six hours end part shade; they do not begin full sun.
+    double end = Math.max(low.min(), low.max() - 0.01);
+    return one.overlaps(other) || LightClass.of(end) == LightClass.of(high.min());
   }
 
   /** A measured value outranks the reckoning, which never takes its place. */

@@ -4,14 +4,11 @@ import guildwood.guild.BedPlan;
 import guildwood.guild.Composer;
 import guildwood.guild.Composition;
 import guildwood.guild.Effort;
-import guildwood.guild.Gap;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.Progress;
-import guildwood.guild.Questions;
 import guildwood.web.Tokens;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -109,11 +106,6 @@ public final class Compositions implements AutoCloseable {
 
     State state() {
       return state;
-    }
-
-    /** The gaps of one of its proposals. */
-    List<Gap> gaps(Guild guild) {
-      return new Questions(problem, SEED).gaps(guild);
     }
 
     void cancel() {

@@ -3,6 +3,8 @@ package guildwood.guild.web;
 import guildwood.bed.Bed;
 import guildwood.bed.Beds;
 import guildwood.guild.BedPlan;
+import guildwood.guild.Gap;
+import guildwood.guild.Guild;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.Guilds;
 import guildwood.guild.Rules;
@@ -13,6 +15,7 @@ import guildwood.species.Holding;
 import guildwood.species.SpeciesRecords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.List;
 import java.util.Map;
 
 /** Brings together what is kept about a bed, for the pages about its guild. */
@@ -21,6 +24,7 @@ public final class Desk {
   private final Beds beds;
   private final SpeciesRecords species;
   private final Guilds guilds;
+  private final KnownGaps knownGaps = new KnownGaps();
 
   public Desk(Sites sites, Beds beds, SpeciesRecords species, Guilds guilds) {
     this.sites = sites;
@@ -49,6 +53,11 @@ public final class Desk {
   public GuildProblem problem(BedPlan plan) {
     Map<String, Holding> holdings = species.holdings();
     return plan.problem(id -> supply(holdings.get(id)));
+  }
+
+  /** The gaps of a guild; what was worked out before is not worked out again. */
+  List<Gap> gaps(GuildProblem problem, Guild guild) {
+    return knownGaps.of(problem, guild);
   }
 
   private static Supply supply(Holding holding) {

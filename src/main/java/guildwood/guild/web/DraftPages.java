@@ -6,7 +6,6 @@ import guildwood.guild.Evaluation;
 import guildwood.guild.Evaluator;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildProblem;
-import guildwood.guild.Questions;
 import guildwood.guild.Rules;
 import guildwood.kernel.Finding;
 import guildwood.web.Access;
@@ -127,7 +126,7 @@ public final class DraftPages implements Routes {
     GuildViews views = new GuildViews(pages.messages(), Units.of(ctx), bench.plan(), problem);
     Map<String, Object> model = base(bench);
     model.put("guild", views.view(new Evaluator(problem).evaluate(guild)));
-    model.put("gaps", views.gaps(new Questions(problem, 1).gaps(guild), guild));
+    model.put("gaps", views.gaps(desk.gaps(problem, guild), guild));
     pages.show(ctx, "guild/draft-gaps", model);
   }
 

@@ -4,7 +4,6 @@ import guildwood.guild.BedPlan;
 import guildwood.guild.Evaluator;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildProblem;
-import guildwood.guild.Questions;
 import guildwood.guild.SavedGuild;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
@@ -52,7 +51,7 @@ public final class GuildPages implements Routes {
       Guild guild = saved.get().guild();
       GuildViews views = new GuildViews(pages.messages(), Units.of(ctx), plan, problem);
       model.put("guild", views.view(new Evaluator(problem).evaluate(guild)));
-      model.put("gaps", views.gaps(new Questions(problem, 1).gaps(guild), guild));
+      model.put("gaps", views.gaps(desk.gaps(problem, guild), guild));
     }
     pages.show(ctx, "guild/guild", model);
   }

@@ -2,6 +2,7 @@ package guildwood.guild.web;
 
 import guildwood.guild.BedPlan;
 import guildwood.guild.Composition;
+import guildwood.guild.Gap;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.Proposal;
@@ -147,9 +148,9 @@ public final class ProposalPages implements Routes {
     pages.show(ctx, "guild/proposal", model);
   }
 
-  private static List<guildwood.guild.Gap> gaps(Compositions.Run run, Proposal proposal) {
+  private List<Gap> gaps(Compositions.Run run, Proposal proposal) {
     Composition composition = run.state().composition().orElseThrow();
-    return proposal.equals(composition.best()) ? composition.gaps() : run.gaps(proposal.guild());
+    return proposal.equals(composition.best()) ? composition.gaps() : desk.gaps(run.problem(), proposal.guild());
   }
 
   private void take(Context ctx) {

@@ -1,6 +1,8 @@
 package guildwood.site.sun;
 
-import java.util.DoubleSummaryStatistics;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -13,6 +15,8 @@ final class GroundDrawing {
   static final double MARGIN = 60;
   static final double LETTERS = 22;
   static final double LINE = 34;
+
+  private static final int LATTICE = 40;
 
   private final StringBuilder svg = new StringBuilder();
   private final GroundPoint southWest;
@@ -77,15 +81,28 @@ final class GroundDrawing {
     append("</g>%n");
   }
 
-  /** In the middle of what is in view of the building; nowhere if it stays out of it. */
+  /**
+   * Inside the footprint, near the middle of what is in view of it; nowhere if it stays out of view. An L-shaped
+   * building has its middle where somebody else's ground is, so the place is looked for on a lattice of points.
+   */
   private void nameOf(Building building) {
-    DoubleSummaryStatistics across = building.footprint().corners().stream().mapToDouble(corner -> x(corner.xM())).summaryStatistics();
-    DoubleSummaryStatistics down = building.footprint().corners().stream().mapToDouble(corner -> y(corner.yM())).summaryStatistics();
-    if (across.getMax() > 0 && across.getMin() < width && down.getMax() > 0 && down.getMin() < depth) {
-      double x = (Math.max(across.getMin(), 0) + Math.min(across.getMax(), width)) / 2;
-      double y = (Math.max(down.getMin(), 0) + Math.min(down.getMax(), depth)) / 2;
-      text(Math.min(Math.max(x, MARGIN), width - MARGIN), Math.min(Math.max(y + LETTERS / 3, LINE), depth - 8), "middle", building.label());
+    List<double[]> inside = new ArrayList<>();
+    double meanX = 0;
+    double meanY = 0;
+    for (int i = 0; i < LATTICE * LATTICE; i++) {
+      double x = width * (i % LATTICE + 0.5) / LATTICE;
+      double y = depth * (i / LATTICE + 0.5) / LATTICE;
+      if (building.footprint().holds(southWest.xM() + (x - MARGIN) / unitsPerM, southWest.yM() + northM - (y - MARGIN) / unitsPerM)) {
+        inside.add(new double[] {x, y});
+        meanX += x;
+        meanY += y;
+      }
     }
+    double middleX = meanX / Math.max(1, inside.size());
+    double middleY = meanY / Math.max(1, inside.size());
+    inside.stream().min(Comparator.comparingDouble(point -> Math.hypot(point[0] - middleX, point[1] - middleY))).ifPresent(point ->
+        text(Math.min(Math.max(point[0], MARGIN), width - MARGIN), Math.min(Math.max(point[1] + LETTERS / 3, LETTERS), depth - 4), "middle",
+            building.label()));
   }
 
   void polygon(Footprint footprint, String fill, double line) {

@@ -148,6 +148,15 @@ class BedSunTest {
     Bed observed = bed().withCondition(new Condition(Axis.LIGHT, new Range(0.5, 2.5), Basis.OBSERVED, "0.5 to 2.5"));
     assertEquals(SunOffer.Standing.AGREES, SunOffer.standing(offer, observed));
     assertFalse(SunOffer.isOutranked(observed));
+    Bed shade = bed().withCondition(new Condition(Axis.LIGHT, new Range(0.5, 2.3), Basis.OBSERVED, "0.5 to 2.3"));
+    assertEquals(SunOffer.Standing.AGREES, SunOffer.standing(offer, shade), "both reach into full shade");
+    Bed dark = bed().withCondition(new Condition(Axis.LIGHT, new Range(4, 5), Basis.OBSERVED, "4 to 5"));
+    assertEquals(SunOffer.Standing.AGREES, SunOffer.standing(offer, dark), "both reach into part shade");
+    Condition sunny = new Condition(Axis.LIGHT, new Range(13.9, 14.9), Basis.COMPUTED, "13.9 to 14.9");
+    assertEquals(SunOffer.Standing.CONTRADICTS, SunOffer.standing(sunny,
+        bed().withCondition(new Condition(Axis.LIGHT, new Range(4, 6), Basis.OBSERVED, "4 to 6"))));
+    assertEquals(SunOffer.Standing.AGREES, SunOffer.standing(sunny,
+        bed().withCondition(new Condition(Axis.LIGHT, new Range(8, 10), Basis.OBSERVED, "8 to 10"))), "both are full sun");
     Bed measured = bed().withCondition(new Condition(Axis.LIGHT, new Range(6, 7), Basis.MEASURED, "6 to 7"));
     assertEquals(SunOffer.Standing.CONTRADICTS, SunOffer.standing(offer, measured));
     assertTrue(SunOffer.isOutranked(measured));

@@ -91,11 +91,14 @@ record TestBed(HttpVisitor visitor, String path) {
   static Map<String, String> fields(Page page) {
     Map<String, String> fields = new LinkedHashMap<>();
     String main = page.html().substring(page.html().indexOf("<main"), page.html().indexOf("</main>"));
-    Matcher field = Pattern.compile("<(?:input|select|textarea)\\b[^>]*\\sname=\"([^\"]*)\"[^>]*>").matcher(main);
+    Matcher field = Pattern.compile("<(input|select|textarea)\\b[^>]*\\sname=\"([^\"]*)\"[^>]*>").matcher(main);
     while (field.find()) {
       boolean box = field.group().contains("type=\"checkbox\"");
-      if (!field.group(1).equals("csrf") && (!box || field.group().contains(" checked"))) {
-        fields.put(field.group(1), box ? "on" : page.valueOf(field.group(1)));
+      if (!field.group(2).equals("csrf") && (!box || field.group().contains(" checked"))) {
+        // Each field by itself: to look for every name in the whole of a long page takes long.
+        int end = field.group(1).equals("input") ? field.end() : main.indexOf("</" + field.group(1) + ">", field.end()) + 11;
+        Page alone = new Page(page.status(), Map.of(), main.substring(field.start(), Math.min(end, main.length())));
+        fields.put(field.group(2), box ? "on" : alone.valueOf(field.group(2)));
       }
     }
     return fields;

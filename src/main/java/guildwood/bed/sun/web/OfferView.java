@@ -16,7 +16,7 @@ import guildwood.web.Units;
  * @param offer the range, with its classes
  * @param own what the bed says of its own; empty where nothing
  * @param says how the two stand to each other
- * @param contradicts whether they share no hour
+ * @param contradicts whether they share neither hours nor a class
  * @param canTake whether there is something to take over and nothing measured in the way
  */
 record OfferView(String offer, String own, String says, boolean contradicts, boolean canTake) {
@@ -30,6 +30,10 @@ record OfferView(String offer, String own, String says, boolean contradicts, boo
     ConditionView own = kept == null ? null : ConditionView.of(kept, units, messages);
     boolean outranked = SunOffer.isOutranked(bed);
     String key = "sun.offer." + standing.name().toLowerCase(java.util.Locale.ROOT) + (outranked ? ".measured" : "");
+    if (scene.isOpen() && !outranked && standing != SunOffer.Standing.TAKEN) {
+      return new OfferView(offer, own == null ? "" : own.full(),
+          own == null ? messages.say("sun.offer.open") : messages.say("sun.offer.open.own", own.full(), own.basis()), false, true);
+    }
     return new OfferView(offer, own == null ? "" : own.full(),
         own == null ? messages.say(key) : messages.say(key, own.full(), own.basis()),
         standing == SunOffer.Standing.CONTRADICTS, !outranked && standing != SunOffer.Standing.TAKEN);

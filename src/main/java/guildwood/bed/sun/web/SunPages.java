@@ -41,7 +41,7 @@ import java.util.Optional;
 /** The sun on a bed: its map, its months, what blocks it, and taking it over as the bed's light. */
 public final class SunPages implements Routes {
   private static final Range CELL_M = new Range(0.01, 1_000);
-  private static final int LIMITS = 9;
+  private static final int LIMITS = 10;
 
   private final Pages pages;
   private final SunScenes scenes;

@@ -10,6 +10,7 @@ import guildwood.web.Units;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -26,7 +27,7 @@ import java.util.Map;
 record SunView(String mean, String lightClass, String middle, String darkest, String brightest, List<String> shares,
     String dayLength, String cells, String description, List<MonthRow> months, CellTable table) {
 
-  /** One month's hours. */
+  /** One month's hours, in figures. */
   record MonthRow(String name, boolean inSeason, String dayLength, String mean, String least, String most) {}
 
   static SunView of(BedScene scene, BedSun sun, Units units, Messages messages) {
@@ -70,10 +71,15 @@ record SunView(String mean, String lightClass, String middle, String darkest, St
       BedSun.Month month = months.get(i);
       LocalDate first = LocalDate.of(scene.year(), i + 1, 1);
       boolean inSeason = first.datesUntil(first.plusMonths(1)).anyMatch(scene.season().days()::contains);
-      rows.add(new MonthRow(messages.say("term.month." + (i + 1)), inSeason, SunWords.hours(month.dayLength()), SunWords.hours(month.mean()),
-          SunWords.hours(month.extremes().min()), SunWords.hours(month.extremes().max())));
+      rows.add(new MonthRow(messages.say("term.month." + (i + 1)), inSeason, figure(month.dayLength()), figure(month.mean()),
+          figure(month.extremes().min()), figure(month.extremes().max())));
     }
     return rows;
+  }
+
+  /** Always with a decimal, so that a column can be compared at a glance. */
+  private static String figure(double hours) {
+    return String.format(Locale.ROOT, "%.1f", hours);
   }
 
   private static String percent(double share) {

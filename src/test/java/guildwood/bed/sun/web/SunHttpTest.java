@@ -159,7 +159,7 @@ class SunHttpTest {
 
   @Test
   void usingItSetsTheBedsLightAsComputed() {
-    assertTrue(visitor.get(bed + "/sun").says("The bed says nothing of its own about light yet."));
+    assertTrue(visitor.get(bed + "/sun").says("Nothing is recorded around the bed yet, so this holds only if nothing stands there."));
     Page after = visitor.submit(bed + "/sun/use");
     assertTrue(after.says("worked out from the sun’s path."));
     assertTrue(after.first("Light</th>\\s*<td>\\s*<strong>full sun</strong>").isPresent());
@@ -181,7 +181,8 @@ class SunHttpTest {
     visitor.submit(bed + "/edit", "name", "North strip", "area", "18", "length", "9", "width", "2", "turn", "90",
         "light-from", "1", "light-to", "2", "light-basis", "measured");
     Page page = visitor.get(bed + "/sun");
-    assertTrue(page.says("They contradict each other. The bed says full shade (1 to 2 h) (measured), which shares no hour with what was worked out."
+    assertTrue(page.says("They contradict each other. The bed says full shade (1 to 2 h) (measured), which shares neither hours nor a class"
+        + " with what was worked out."
         + " A measured value outranks a worked-out one and stays."));
     assertFalse(page.says("Use this for the bed"));
     Page refused = visitor.post(bed + "/sun/use");
@@ -194,6 +195,8 @@ class SunHttpTest {
   void anObservedValueIsReplacedWhenAskedTo() {
     visitor.submit(bed + "/edit", "name", "North strip", "area", "18", "length", "9", "width", "2", "turn", "90",
         "light-from", "1", "light-to", "2", "light-basis", "observed");
+    assertFalse(visitor.get(bed + "/sun").says("They contradict each other."), "as long as nothing is recorded around the bed");
+    visitor.submit(bed + "/sun/trees/new", NearbyHttpTest.tree("Oak"));
     assertTrue(visitor.get(bed + "/sun").says("They contradict each other."));
     assertTrue(visitor.submit(bed + "/sun/use").says("worked out from the sun’s path"));
   }
