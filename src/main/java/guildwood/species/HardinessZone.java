@@ -1,6 +1,7 @@
 package guildwood.species;
 
 import guildwood.kernel.Range;
+import guildwood.kernel.Temperature;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;

@@ -3,6 +3,7 @@ package guildwood.species;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
+import guildwood.kernel.Temperature;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,7 +1,7 @@
 package guildwood.web;
 
 import guildwood.kernel.Range;
-import guildwood.species.Temperature;
+import guildwood.kernel.Temperature;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -1,5 +1,6 @@
 package guildwood.species;
 
+import guildwood.kernel.Temperature;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import guildwood.kernel.Range;

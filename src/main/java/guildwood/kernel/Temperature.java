@@ -1,4 +1,4 @@
-package guildwood.species;
+package guildwood.kernel;
 
 /** Degrees Fahrenheit and Celsius. */
 public final class Temperature {
