@@ -40,8 +40,8 @@ class SeedTargetsTest {
   /** Those whose worth to pollinators somebody counted, measured or saw; folk claims left out. */
   @Test
   void pollinatorPlantsWithEvidence() {
-    hoped(60, "early pollinator plants with evidence", s -> seenToFeedPollinators(s) && blooms(s, EARLY));
-    hoped(60, "late pollinator plants with evidence", s -> seenToFeedPollinators(s) && blooms(s, LATE));
+    atLeast(60, "early pollinator plants with evidence", s -> seenToFeedPollinators(s) && blooms(s, EARLY));
+    atLeast(60, "late pollinator plants with evidence", s -> seenToFeedPollinators(s) && blooms(s, LATE));
   }
 
   @Test
@@ -63,12 +63,6 @@ class SeedTargetsTest {
   private static void atLeast(int wanted, String what, Predicate<Species> counted) {
     long found = print(wanted, what, counted);
     assertTrue(found >= wanted, what + ": " + found + " of " + wanted);
-  }
-
-  /** A target that is not reached yet: shown, not asserted beyond two thirds of it. */
-  private static void hoped(int wanted, String what, Predicate<Species> counted) {
-    long found = print(wanted, what, counted);
-    assertTrue(found >= wanted * 2 / 3, what + " fell to " + found);
   }
 
   private static long print(int wanted, String what, Predicate<Species> counted) {
