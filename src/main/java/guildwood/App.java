@@ -5,8 +5,10 @@ import guildwood.account.store.SqlAccounts;
 import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
 import guildwood.bed.Beds;
+import guildwood.bed.NearPlants;
 import guildwood.bed.SurveyReadings;
 import guildwood.bed.store.SqlBeds;
+import guildwood.bed.store.SqlNearPlants;
 import guildwood.bed.store.SqlSurroundings;
 import guildwood.bed.survey.web.PickPages;
 import guildwood.bed.survey.web.SurveyFormPages;
@@ -19,6 +21,7 @@ import guildwood.bed.sun.web.SunPages;
 import guildwood.bed.web.BedFormPages;
 import guildwood.bed.web.BedPages;
 import guildwood.bed.web.HomePages;
+import guildwood.bed.web.NearPlantPages;
 import guildwood.bed.web.SitePages;
 import guildwood.choosing.BedChoices;
 import guildwood.choosing.web.LibraryPages;
@@ -106,11 +109,12 @@ public final class App implements AutoCloseable {
     FirstFilling.fill(species, messages, FirstFilling.SEED);
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
+    NearPlants nearPlants = new SqlNearPlants(database);
     Surroundings surroundings = new SqlSurroundings(database);
     SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
-    Desk desk = new Desk(sites, beds, species, guilds);
+    Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
     Compositions compositions = new Compositions();
     SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
     if (settings.demo()) {
@@ -129,7 +133,9 @@ public final class App implements AutoCloseable {
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
     routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
-    routes.add(new BedPages(pages, sites, beds, surroundings, species::library, readings));
+    BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
+    routes.add(bedPages);
+    routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
     routes.add(new BedFormPages(pages, sites, beds));
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));

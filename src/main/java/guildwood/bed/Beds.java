@@ -36,10 +36,16 @@ public interface Beds {
    * @param wishes asked of its guild
    * @param guilds saved for it
    * @param links given out to look at those guilds, still working or not
+   * @param near species recorded as growing near it
    */
-  record Belongings(int wishes, int guilds, int links) {
+  record Belongings(int wishes, int guilds, int links, int near) {
+    /** What hangs on a bed near which nothing is recorded. */
+    public Belongings(int wishes, int guilds, int links) {
+      this(wishes, guilds, links, 0);
+    }
+
     public Belongings plus(Belongings other) {
-      return new Belongings(wishes + other.wishes, guilds + other.guilds, links + other.links);
+      return new Belongings(wishes + other.wishes, guilds + other.guilds, links + other.links, near + other.near);
     }
   }
 }

@@ -1,6 +1,7 @@
 package guildwood.guild;
 
 import guildwood.bed.Bed;
+import guildwood.bed.Near;
 import guildwood.fit.Fit;
 import guildwood.kernel.Range;
 import guildwood.site.Condition;
@@ -20,13 +21,20 @@ import java.util.function.Function;
  * A bed with all that its guild is planned from.
  *
  * @param site the bed's site
+ * @param near what grows near the bed, outside it
  */
-public record BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wishes, Rules rules) {
+public record BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wishes, Rules rules, List<Near> near) {
   public BedPlan {
     wishes = List.copyOf(wishes);
+    near = List.copyOf(near);
     if (bed.siteId() != site.id()) {
       throw new IllegalArgumentException("bed " + bed.id() + " is not on site " + site.id());
     }
+  }
+
+  /** A bed near which nothing is recorded. */
+  public BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wishes, Rules rules) {
+    this(bed, site, library, wishes, rules, List.of());
   }
 
   /** The conditions that hold in the bed. */
@@ -37,6 +45,7 @@ public record BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wis
   /**
    * The problem the composer solves: every species in use is a candidate, and so is whatever stands or is
    * pinned, even from the bin. Where more of a pinned species has come to stand than was pinned, all of it stays.
+   * Whoever has a compatible partner near the bed knows of it.
    *
    * @param supply what is on hand and what a plant costs, by species id
    */
@@ -56,6 +65,8 @@ public record BedPlan(Bed bed, Site site, SpeciesLibrary library, List<Wish> wis
         candidates.add(candidacy.of(species, supply.apply(species.id())));
       }
     }
+    PollinationReach reach = PollinationReach.of(near, id -> library.find(id).map(s -> candidacy.of(s, Supply.UNKNOWN)));
+    candidates.replaceAll(reach::seenBy);
     return GuildProblem.of(bed, ranges, candidates, wishes, rules.withPinned(pinnedOrStanding()));
   }
 

@@ -101,8 +101,15 @@ public record Candidate(
 
   /** With a compatible partner growing in reach of the bed, or without. */
   public Candidate withPartnerNear(boolean near) {
-    Manners changed = new Manners(manners.gives(), manners.suffers(), manners.doubtful(), manners.partner(), near,
-        manners.needsSun(), manners.spreads());
+    return with(manners.withPartner(near, Optional.empty()));
+  }
+
+  /** With a compatible partner growing outside the bed, too far off to serve. */
+  public Candidate withPartnerFar(FarPartner far) {
+    return with(manners.withPartner(false, Optional.of(far)));
+  }
+
+  private Candidate with(Manners changed) {
     return new Candidate(speciesId, name, kinship, stature, services, changed, cautions, nativeTo, supply, tolerances,
         fit, assumptions);
   }

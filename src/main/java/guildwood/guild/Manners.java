@@ -1,6 +1,7 @@
 package guildwood.guild;
 
 import java.util.Collections;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -12,6 +13,7 @@ import java.util.TreeSet;
  * @param doubtful conflict items on which sources disagree; worth a remark, no reason to keep plants apart
  * @param partner what it needs to set fruit
  * @param partnerNear true where a compatible partner grows in reach outside the bed
+ * @param partnerFar the nearest compatible partner outside the bed, where even that one grows too far off
  * @param needsSun true where it must not stand under the crowns of others
  * @param spreads true where it suckers or runs
  */
@@ -21,6 +23,7 @@ public record Manners(
     Set<String> doubtful,
     Partner partner,
     boolean partnerNear,
+    Optional<FarPartner> partnerFar,
     boolean needsSun,
     boolean spreads) {
   public static final Manners EASY = new Manners(Set.of(), Set.of(), Set.of(), Partner.NOT_NEEDED, false, false, false);
@@ -44,6 +47,16 @@ public record Manners(
     gives = sorted(gives);
     suffers = sorted(suffers);
     doubtful = sorted(doubtful);
+  }
+
+  /** Manners of a plant of which no partner too far off is known. */
+  public Manners(Set<String> gives, Set<String> suffers, Set<String> doubtful, Partner partner, boolean partnerNear,
+      boolean needsSun, boolean spreads) {
+    this(gives, suffers, doubtful, partner, partnerNear, Optional.empty(), needsSun, spreads);
+  }
+
+  Manners withPartner(boolean near, Optional<FarPartner> far) {
+    return new Manners(gives, suffers, doubtful, partner, near, far, needsSun, spreads);
   }
 
   /** The items under which one of the two harms the other; empty where they can stand together. */

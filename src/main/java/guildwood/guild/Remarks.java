@@ -30,14 +30,19 @@ final class Remarks {
     for (Candidate.Assumption assumption : candidate.assumptions()) {
       remarks.add(Finding.of("guild.assumed", member.id(), assumption.key()));
     }
-    boolean standsAlone = member.added() == 0 && RuleCheck.lacksPartner(member, members);
-    if (standsAlone) {
+    boolean lacks = RuleCheck.lacksPartner(member, members);
+    if (lacks && member.added() == 0) {
       remarks.add(Finding.of("guild.standing-without-partner", member.id()));
     }
     boolean hasPartner = member.count() >= 2 && !candidate.kinship().cultivar() || candidate.manners().partnerNear()
         || members.stream().anyMatch(m -> RuleCheck.arePartners(candidate, m.candidate()));
-    if (candidate.manners().partner() == Manners.Partner.HELPS && !hasPartner) {
+    boolean wouldHelp = candidate.manners().partner() == Manners.Partner.HELPS && !hasPartner;
+    if (wouldHelp) {
       remarks.add(Finding.of("guild.partner-helps", member.id()));
+    }
+    if (lacks || wouldHelp) {
+      candidate.manners().partnerFar().ifPresent(far ->
+          remarks.add(Finding.of("guild.partner-far", member.id(), far.speciesId(), far.distanceM(), far.mostFt())));
     }
   }
 

@@ -98,7 +98,8 @@ public final class SqlBeds implements Beds {
     return database.read(h -> new Belongings(
         count(h, "select count(*) from wish where bed_id = :bed", bedId),
         count(h, "select count(*) from guild where bed_id = :bed", bedId),
-        count(h, "select count(*) from share_link l join guild g on g.id = l.guild_id where g.bed_id = :bed", bedId)));
+        count(h, "select count(*) from share_link l join guild g on g.id = l.guild_id where g.bed_id = :bed", bedId),
+        count(h, "select count(*) from bed_near where bed_id = :bed", bedId)));
   }
 
   private static int count(Handle handle, String query, long bedId) {

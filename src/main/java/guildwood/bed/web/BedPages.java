@@ -3,6 +3,8 @@ package guildwood.bed.web;
 import guildwood.bed.Bed;
 import guildwood.bed.Bed.Standing;
 import guildwood.bed.Beds;
+import guildwood.bed.Near;
+import guildwood.bed.NearPlants;
 import guildwood.bed.SurveyReadings;
 import guildwood.bed.survey.web.SurveyLine;
 import guildwood.bed.survey.web.SurveyView;
@@ -11,6 +13,7 @@ import guildwood.kernel.Finding;
 import guildwood.site.PhClass;
 import guildwood.site.Site;
 import guildwood.site.Sites;
+import guildwood.site.web.LengthFields;
 import guildwood.species.ClassWords;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
@@ -34,22 +37,23 @@ import java.util.function.Supplier;
 
 /** The page of one bed: what it offers, what stands there, where to go from here; and removing it. */
 public final class BedPages implements Routes {
-  private static final int LONGEST_NAME_TYPED = 200;
   /** Beyond this many names a list in the page would weigh more than the page; typing still finds all of them. */
   private static final int MOST_NAMES_LISTED = 1000;
 
   private final Pages pages;
   private final Sites sites;
   private final Beds beds;
+  private final NearPlants nearPlants;
   private final Surroundings surroundings;
   private final Supplier<SpeciesLibrary> library;
   private final SurveyReadings readings;
 
-  public BedPages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, Supplier<SpeciesLibrary> library,
-      SurveyReadings readings) {
+  public BedPages(Pages pages, Sites sites, Beds beds, NearPlants nearPlants, Surroundings surroundings,
+      Supplier<SpeciesLibrary> library, SurveyReadings readings) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
+    this.nearPlants = nearPlants;
     this.surroundings = surroundings;
     this.library = library;
     this.readings = readings;
@@ -65,12 +69,18 @@ public final class BedPages implements Routes {
   /** Plants of one species that stand in the bed. */
   public record Plants(Named species, int count) {}
 
+  /** A species that grows near the bed, and how far off. */
+  public record Neighbour(Named species, String distance) {}
+
+  /** A form and the species that may have been meant in it. */
+  private record Asked(Form form, List<Named> suggested) {}
+
   /** Where a survey speaks against what was found out on the spot. */
   public record Contradiction(long survey, String words) {}
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get("/beds/{id}", ctx -> show(ctx, bed(ctx), Form.blank(Map.of("count", "1"), pages.messages()), List.of()), Access.OWNER);
+    routes.get("/beds/{id}", ctx -> show(ctx, bed(ctx), askPlants(), askNear(ctx)), Access.OWNER);
     routes.post("/beds/{id}/standing", this::addPlants, Access.OWNER);
     // A refused form is shown under this address; whoever loads it anew gets the bed.
     routes.get("/beds/{id}/standing", ctx -> ctx.redirect("/beds/" + Address.id(ctx), HttpStatus.SEE_OTHER), Access.OWNER);
@@ -79,11 +89,24 @@ public final class BedPages implements Routes {
     routes.post("/beds/{id}/remove", this::remove, Access.OWNER);
   }
 
-  private Bed bed(Context ctx) {
+  Bed bed(Context ctx) {
     return beds.find(Address.id(ctx)).orElseThrow(NotFoundResponse::new);
   }
 
-  private void show(Context ctx, Bed bed, Form form, List<Named> suggested) {
+  private Asked askPlants() {
+    return new Asked(Form.blank(Map.of("count", "1"), pages.messages()), List.of());
+  }
+
+  private Asked askNear(Context ctx) {
+    return new Asked(Form.blank(Map.of(LengthFields.UNIT, Units.of(ctx).key()), pages.messages()), List.of());
+  }
+
+  /** The page with a refused form of what grows near. */
+  void refuseNear(Context ctx, Bed bed, Form form, List<Named> suggested) {
+    show(ctx, bed, askPlants(), new Asked(form, suggested));
+  }
+
+  private void show(Context ctx, Bed bed, Asked plants, Asked near) {
     Site site = sites.find(bed.siteId()).orElseThrow(NotFoundResponse::new);
     SpeciesLibrary now = library.get();
     Map<String, Object> model = new HashMap<>();
@@ -96,11 +119,15 @@ public final class BedPages implements Routes {
     model.put("surveys", readings.surveys().ofBed(bed.id()).stream().map(s -> SurveyLine.of(s, "", pages.messages())).toList());
     model.put("contradictions", readings.contradictions(bed, site).stream()
         .map(e -> new Contradiction(e.survey().id(), SurveyView.contradiction(e, Units.of(ctx), pages.messages()))).toList());
-    model.put("form", form);
-    model.put("suggested", suggested);
+    model.put("form", plants.form());
+    model.put("suggested", plants.suggested());
+    model.put("near", nearPlants.ofBed(bed.id()).stream().map(n -> neighbour(n, now, Units.of(ctx))).toList());
+    model.put("nearForm", near.form());
+    model.put("nearSuggested", near.suggested());
+    model.put("isFeet", LengthFields.isFeet(near.form()));
     model.put("lightScheme", ClassWords.LIGHT_SCHEME);
     model.put("phScheme", PhClass.SCHEME);
-    if (form.isRefused()) {
+    if (plants.form().isRefused() || near.form().isRefused()) {
       pages.refuse(ctx, "bed/bed", model);
     } else {
       pages.show(ctx, "bed/bed", model);
@@ -108,32 +135,34 @@ public final class BedPages implements Routes {
   }
 
   private static Plants plants(Standing standing, SpeciesLibrary library) {
-    return new Plants(library.find(standing.speciesId()).map(Named::of)
-        .orElse(new Named(standing.speciesId(), standing.speciesId(), standing.speciesId())), standing.count());
+    return new Plants(named(standing.speciesId(), library), standing.count());
+  }
+
+  private static Neighbour neighbour(Near near, SpeciesLibrary library, Units units) {
+    return new Neighbour(named(near.speciesId(), library), units.length(near.distanceM()));
+  }
+
+  private static Named named(String speciesId, SpeciesLibrary library) {
+    return library.find(speciesId).map(Named::of).orElse(new Named(speciesId, speciesId, speciesId));
   }
 
   private void addPlants(Context ctx) {
     Bed bed = bed(ctx);
     Form form = Form.read(ctx, pages.messages());
-    // A suggestion that was chosen counts for more than what had been typed.
-    String typed = form.ticked("pick") ? form.optionalText("pick", LONGEST_NAME_TYPED) : form.text("species", LONGEST_NAME_TYPED);
+    SpeciesPick pick = SpeciesPick.read(form, "species", "pick", library.get());
     OptionalInt count = form.wholeNumber("count", 1, Standing.MOST);
     if (count.isEmpty() && form.messageOf("count").isEmpty()) {
       form.refuse(Finding.of("value.missing", "count"));
     }
-    List<Species> named = typed.isEmpty() ? List.of() : SpeciesFinder.named(library.get(), typed);
-    List<Named> suggested = form.ticked("pick") ? named.stream().map(Named::of).toList() : List.of();
-    if (named.size() != 1 && !typed.isEmpty()) {
-      suggested = (named.isEmpty() ? SpeciesFinder.like(library.get(), typed) : named).stream().map(Named::of).toList();
-      form.refuse(Finding.of(suggested.isEmpty() ? "species.not-in-library" : "species.which", "species", typed));
-    } else if (count.isPresent() && !named.isEmpty() && bed.standingOf(named.get(0).id()) + count.getAsInt() > Standing.MOST) {
+    if (count.isPresent() && pick.species().isPresent()
+        && bed.standingOf(pick.species().get().id()) + count.getAsInt() > Standing.MOST) {
       form.refuse(Finding.of("number.out-of-scale", "count", 1, Standing.MOST));
     }
     if (form.isRefused()) {
-      show(ctx, bed, form, suggested);
+      show(ctx, bed, new Asked(form, pick.suggested()), askNear(ctx));
       return;
     }
-    Species species = named.get(0);
+    Species species = pick.species().orElseThrow();
     Optional<Bed> after = beds.change(bed.id(), now ->
         now.withStanding(species.id(), Math.min(Standing.MOST, now.standingOf(species.id()) + count.getAsInt())));
     int all = after.orElseThrow(NotFoundResponse::new).standingOf(species.id());

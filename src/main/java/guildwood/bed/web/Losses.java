@@ -18,6 +18,7 @@ final class Losses {
     List<String> losses = new ArrayList<>();
     add(losses, "bed.loss.plants", plants, messages);
     add(losses, "bed.loss.nearby", nearby, messages);
+    add(losses, "bed.loss.near", belongings.near(), messages);
     add(losses, "bed.loss.surveys", surveys, messages);
     add(losses, "bed.loss.wishes", belongings.wishes(), messages);
     add(losses, "bed.loss.guilds", belongings.guilds(), messages);

@@ -71,7 +71,7 @@ record Bench(BedPlan kept, GuildProblem base, Optional<SavedGuild> saved, DraftH
 
   /** The plan with what the draft decides about single species. */
   BedPlan plan() {
-    return new BedPlan(kept.bed(), kept.site(), kept.library(), kept.wishes(), rules());
+    return new BedPlan(kept.bed(), kept.site(), kept.library(), kept.wishes(), rules(), kept.near());
   }
 
   GuildProblem problem() {

@@ -2,6 +2,7 @@ package guildwood.guild.web;
 
 import guildwood.bed.Bed;
 import guildwood.bed.Beds;
+import guildwood.bed.NearPlants;
 import guildwood.guild.BedPlan;
 import guildwood.guild.Gap;
 import guildwood.guild.Guild;
@@ -22,13 +23,15 @@ import java.util.Map;
 public final class Desk {
   private final Sites sites;
   private final Beds beds;
+  private final NearPlants nearPlants;
   private final SpeciesRecords species;
   private final Guilds guilds;
   private final KnownGaps knownGaps = new KnownGaps();
 
-  public Desk(Sites sites, Beds beds, SpeciesRecords species, Guilds guilds) {
+  public Desk(Sites sites, Beds beds, NearPlants nearPlants, SpeciesRecords species, Guilds guilds) {
     this.sites = sites;
     this.beds = beds;
+    this.nearPlants = nearPlants;
     this.species = species;
     this.guilds = guilds;
   }
@@ -46,7 +49,7 @@ public final class Desk {
     Bed bed = beds.find(bedId).orElseThrow(NotFoundResponse::new);
     Site site = sites.find(bed.siteId()).orElseThrow(NotFoundResponse::new);
     Rules rules = guilds.rules(bedId).orElseGet(() -> Rules.forArea(bed.areaM2()));
-    return new BedPlan(bed, site, species.library(), guilds.wishes(bedId), rules);
+    return new BedPlan(bed, site, species.library(), guilds.wishes(bedId), rules, nearPlants.ofBed(bedId));
   }
 
   /** The problem of a plan, with what is on hand and what plants cost. */

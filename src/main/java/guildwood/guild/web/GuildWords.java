@@ -8,6 +8,7 @@ import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
+import guildwood.site.LengthReader;
 import guildwood.site.NamedClasses;
 import guildwood.species.Axis;
 import guildwood.species.Species;
@@ -92,6 +93,9 @@ public final class GuildWords {
       case "guild.assumed" -> messages.say("finding.guild.assumed." + args.get(0), about);
       case "guild.doubtful-conflict", "guild.standing-enemies" -> messages.say("finding." + remark.code(), about,
           name(args.get(0)), messages.say("term.conflict." + args.get(1)));
+      case "guild.partner-far" -> messages.say("finding.guild.partner-far", about, name(args.get(0)),
+          units.length(Double.parseDouble(args.get(1))), args.get(2),
+          Units.number(Integer.parseInt(args.get(2)) * LengthReader.FOOT_M, 1));
       default -> messages.say("finding." + remark.code(), about);
     };
   }
