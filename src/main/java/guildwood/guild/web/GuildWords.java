@@ -94,10 +94,15 @@ public final class GuildWords {
       case "guild.doubtful-conflict", "guild.standing-enemies" -> messages.say("finding." + remark.code(), about,
           name(args.get(0)), messages.say("term.conflict." + args.get(1)));
       case "guild.partner-far" -> messages.say("finding.guild.partner-far", about, name(args.get(0)),
-          units.length(Double.parseDouble(args.get(1))), args.get(2),
-          Units.number(Integer.parseInt(args.get(2)) * LengthReader.FOOT_M, 1));
+          units.length(Double.parseDouble(args.get(1))), feet(Integer.parseInt(args.get(2))));
       default -> messages.say("finding." + remark.code(), about);
     };
+  }
+
+  /** A limit as its source gives it, in feet, with the metres behind it. */
+  private static String feet(int feet) {
+    double metres = feet * LengthReader.FOOT_M;
+    return Units.US.length(metres) + " (" + Units.METRIC.length(metres) + ")";
   }
 
   public String reason(Gap.Reason reason) {

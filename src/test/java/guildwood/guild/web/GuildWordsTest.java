@@ -117,7 +117,7 @@ class GuildWordsTest {
   @Test
   void everyRemarkIsASentence() {
     List<Finding> remarks = new ArrayList<>(List.of(Finding.of("guild.spreader", MINT, OAK), Finding.of("guild.partner-helps", OAK),
-        Finding.of("guild.standing-without-partner", OAK)));
+        Finding.of("guild.standing-without-partner", OAK), Finding.of("guild.partner-far", OAK, MINT, 40.0, 100)));
     for (Candidate.Assumption assumption : Candidate.Assumption.values()) {
       remarks.add(Finding.of("guild.assumed", OAK, assumption.key()));
     }
@@ -136,6 +136,14 @@ class GuildWordsTest {
         Finding.of("guild.spreader", MINT, "gone-species")));
     assertEquals(2, said.size());
     assertEquals("Mentha nova runs or suckers and may swamp its low neighbours: Quercus nova, gone-species. Keep an edge between them.", said.get(0));
+  }
+
+  @Test
+  void aPartnerTooFarOffIsNamedWithItsDistanceAndTheLimit() {
+    List<Finding> far = List.of(Finding.of("guild.partner-far", OAK, MINT, 40.0, 100));
+    assertEquals(List.of("Quercus nova: a partner, Mentha nova, grows 40 m away. More than 100 ft (30.5 m) away: poor, too little pollen comes so far."),
+        words(Units.METRIC).remarks(far));
+    assertTrue(words(Units.US).remarks(far).get(0).contains("grows 131 ft away"));
   }
 
   @Test
