@@ -1,6 +1,7 @@
 package guildwood.site.climate;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,9 @@ import java.util.TreeMap;
 
 /** Daily temperatures of one station, cut into years of growth. */
 public record StationRecord(Hemisphere hemisphere, List<StationYear> years) {
+  /** Near the equator January and July differ by less, and neither is winter. */
+  private static final double CLEARLY_F = 9;
+
   public StationRecord {
     years = List.copyOf(years);
   }
@@ -45,5 +49,20 @@ public record StationRecord(Hemisphere hemisphere, List<StationYear> years) {
 
   public List<StationYear> yearsWithMissingDays() {
     return years.stream().filter(year -> !year.isWhole()).toList();
+  }
+
+  /** Whether the month of midwinter is clearly warmer than that of midsummer: then the other half of the Earth was meant. */
+  public boolean isWarmerInWinter() {
+    return meanF(Month.JANUARY) * sign() > meanF(Month.JULY) * sign() + CLEARLY_F;
+  }
+
+  private int sign() {
+    return hemisphere == Hemisphere.NORTH ? 1 : -1;
+  }
+
+  /** Over the whole years; not a number where there is none. */
+  private double meanF(Month month) {
+    return wholeYears().stream().flatMap(year -> year.days().stream()).filter(day -> day.date().getMonth() == month)
+        .mapToDouble(day -> (day.minF() + day.maxF()) / 2).average().orElse(Double.NaN);
   }
 }

@@ -134,6 +134,9 @@ final class ClimateReport {
     for (StationYear year : station.yearsWithMissingDays()) {
       warnings.add(Finding.of("climate.year-left-out", "", year.label(), year.missing().size(), year.missing().get(0)));
     }
+    if (station.isWarmerInWinter()) {
+      warnings.add(Finding.of("climate.warm-winter", "", station.hemisphere().key()));
+    }
     if (winter.years() < ColdestWinter.YEARS_OF_THE_MAP) {
       warnings.add(Finding.of("climate.few-years", "", winter.years(), ColdestWinter.YEARS_OF_THE_MAP));
     }

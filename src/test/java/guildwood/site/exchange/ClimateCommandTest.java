@@ -128,6 +128,15 @@ class ClimateCommandTest {
   }
 
   @Test
+  void theWrongHemisphereIsSuspected() throws IOException {
+    String years = days("2001-01-01", "2003-01-01", Map.of()).replaceAll("(-0[678]-..),50,70", "$1,70,90");
+    JsonNode north = answer(HEADER + years);
+    JsonNode south = answer(HEADER + years, "--hemisphere", "south");
+    assertTrue(south.get("warnings").toString().contains("winter of the south is the warm season"), south::toString);
+    assertFalse(north.get("warnings").toString().contains("warm season"), north::toString);
+  }
+
+  @Test
   void yearsWithMissingDaysAreNamedAndLeftOut() throws IOException {
     String gaps = station().replaceFirst("2003-02-14,50,70\n", "").replaceFirst("2003-02-20,50,70", "2003-02-20,,70");
     JsonNode answer = answer(gaps);
