@@ -1,6 +1,7 @@
 package guildwood;
 
 import guildwood.guild.exchange.ComposeCommand;
+import guildwood.site.exchange.ClimateCommand;
 import guildwood.site.exchange.IndicateCommand;
 import guildwood.site.exchange.SunCommand;
 import java.nio.file.Path;
@@ -16,7 +17,9 @@ import picocli.CommandLine.Option;
     description = "Plan plant guilds and choose species, bed by bed.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {Main.Serve.class, ComposeCommand.class, IndicateCommand.class, SunCommand.class, Coverage.class})
+    subcommands = {
+      Main.Serve.class, ComposeCommand.class, IndicateCommand.class, SunCommand.class, ClimateCommand.class, Coverage.class
+    })
 public final class Main {
   public static void main(String[] args) {
     CommandLine line = new CommandLine(new Main());

@@ -21,10 +21,10 @@ public record Tolerances(Map<Axis, Tolerance> byAxis) {
 
   public static Tolerances of(Species species) {
     Map<Axis, Tolerance> all = new EnumMap<>(Axis.class);
-    put(all, Axis.LIGHT, range(species, Trait.LIGHT, Trait.LIGHT_PREFERRED));
-    put(all, Axis.MOISTURE, range(species, Trait.MOISTURE, Trait.MOISTURE_PREFERRED));
-    put(all, Axis.REACTION, range(species, Trait.PH, Trait.PH_PREFERRED));
-    put(all, Axis.FERTILITY, range(species, Trait.FERTILITY, Trait.FERTILITY_PREFERRED));
+    put(all, Axis.LIGHT, range(species, Axis.LIGHT, Trait.LIGHT, Trait.LIGHT_PREFERRED));
+    put(all, Axis.MOISTURE, range(species, Axis.MOISTURE, Trait.MOISTURE, Trait.MOISTURE_PREFERRED));
+    put(all, Axis.REACTION, range(species, Axis.REACTION, Trait.PH, Trait.PH_PREFERRED));
+    put(all, Axis.FERTILITY, range(species, Axis.FERTILITY, Trait.FERTILITY, Trait.FERTILITY_PREFERRED));
     put(all, Axis.TEXTURE, textures(species));
     put(all, Axis.WINTER_COLD, species.range(Trait.COLDEST_WINTER).map(r -> atLeast(r, Axis.WINTER_COLD)));
     put(all, Axis.SEASON, species.range(Trait.FROST_FREE_DAYS).map(r -> atLeast(r, Axis.SEASON)));
@@ -39,14 +39,23 @@ public record Tolerances(Map<Axis, Tolerance> byAxis) {
     tolerance.ifPresent(t -> all.put(axis, t));
   }
 
-  /** A missing preferred range is taken as the tolerated one, and the other way round. */
-  private static Optional<Tolerance> range(Species species, Trait tolerated, Trait preferred) {
+  /**
+   * A missing preferred range is taken as the tolerated one. Where only the preferred one is stated, what is
+   * borne reaches further by a step of the axis: what a plant likes best is not the limit of what it bears.
+   */
+  private static Optional<Tolerance> range(Species species, Axis axis, Trait tolerated, Trait preferred) {
     Optional<Range> borne = species.range(tolerated);
     Optional<Range> liked = species.range(preferred);
     if (borne.isEmpty() && liked.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(Trapezoid.reconciled(borne.or(() -> liked).orElseThrow(), liked.or(() -> borne).orElseThrow()));
+    Range bears = borne.orElseGet(() -> liked.orElseThrow().widened(beyondPreferred(axis)));
+    return Optional.of(Trapezoid.reconciled(bears, liked.orElse(bears)));
+  }
+
+  /** How far beyond what it prefers a plant is taken to bear, in the unit of the axis. Our own choice, no publication. */
+  private static double beyondPreferred(Axis axis) {
+    return axis == Axis.LIGHT ? 2 : 1;
   }
 
   private static Optional<Tolerance> textures(Species species) {

@@ -50,9 +50,9 @@ class FitTest {
   }
 
   @Test
-  void aMissingPreferenceIsTheToleranceAndTheOtherWayRound() {
+  void aMissingPreferenceIsTheToleranceAndAPreferenceAloneIsNotTheLimit() {
     Species onlyPreferred = Stated.species("Rubus exemplum").with(Trait.PH_PREFERRED, "6.0..7.0").make();
-    Trapezoid expected = new Trapezoid(new Range(6, 7), new Range(6, 7));
+    Trapezoid expected = new Trapezoid(new Range(5, 8), new Range(6, 7));
     assertEquals(expected, Tolerances.of(onlyPreferred).on(Axis.REACTION).orElseThrow());
     assertEquals(new Trapezoid(new Range(5.5, 7), new Range(5.5, 7)), Tolerances.of(CURRANT).on(Axis.REACTION).orElseThrow());
   }

@@ -35,11 +35,12 @@ public record GuildView(
    * @param services what it does for the wishes, in words
    * @param limit what limits it here; may be empty
    * @param room how many of it would fill the bed, with the way of counting
+   * @param food whether people eat any of it
    * @param cautions what to warn of, in words
    */
   public record MemberRow(
       String id, String name, String scientificName, String layer, int count, int standing, String services,
-      String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions) {
+      String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions, boolean food) {
     static final String NOT_KNOWN = "–";
 
     public boolean isHeightKnown() {

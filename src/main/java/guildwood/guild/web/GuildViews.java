@@ -8,7 +8,9 @@ import guildwood.guild.Gap;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildNumbers;
 import guildwood.guild.GuildProblem;
+import guildwood.guild.GuildRule;
 import guildwood.guild.PlantSpacing;
+import guildwood.guild.RuleBreach;
 import guildwood.guild.ScoreBreakdown;
 import guildwood.guild.Stature;
 import guildwood.guild.Wish;
@@ -54,7 +56,7 @@ public final class GuildViews {
         Units.number(evaluation.score().total(), 1),
         members,
         evaluation.score().parts().stream().map(this::part).toList(),
-        evaluation.breaches().stream().map(words::breach).toList(),
+        breaches(evaluation).stream().map(words::breach).toList(),
         words.remarks(evaluation.remarks()),
         layers(numbers),
         messages.say("layers.together", Units.number(coverPercent(numbers), 0)),
@@ -62,7 +64,7 @@ public final class GuildViews {
         Integer.toString(numbers.plants()),
         Integer.toString(numbers.plantsToAdd()),
         Integer.toString(numbers.plantsToBuy()),
-        GuildWords.money(numbers.costCents()));
+        cost(evaluation));
   }
 
   private List<GuildView.MemberRow> members(Evaluation evaluation) {
@@ -87,7 +89,7 @@ public final class GuildViews {
         candidate.stature().filter(s -> s.heightM().isPresent()).map(s -> units.length(s.heightM().getAsDouble())).orElse(GuildView.MemberRow.NOT_KNOWN),
         candidate.stature().map(s -> units.length(crownM(s))).orElse(GuildView.MemberRow.NOT_KNOWN),
         candidate.stature().map(this::room).orElse(""),
-        cautions(species));
+        cautions(species), species.offersFood());
   }
 
   private List<String> cautions(Species species) {
@@ -123,6 +125,22 @@ public final class GuildViews {
           units.area(problem.areaM2()), percent));
     }
     return rows;
+  }
+
+  /** The rules it breaks. Too much shade shows in every layer below it; the worst of them says it all. */
+  private static List<RuleBreach> breaches(Evaluation evaluation) {
+    Optional<RuleBreach> worst = evaluation.breaches().stream().filter(b -> b.rule() == GuildRule.NO_LIGHT_LEFT)
+        .max(Comparator.comparingDouble(b -> Double.parseDouble(b.args().get(1))));
+    return evaluation.breaches().stream()
+        .filter(b -> b.rule() != GuildRule.NO_LIGHT_LEFT || b.equals(worst.orElseThrow())).toList();
+  }
+
+  /** What the guild costs, and what was assumed where nobody knows the price of a plant. */
+  private String cost(Evaluation evaluation) {
+    String sum = GuildWords.money(evaluation.numbers().costCents());
+    boolean assumed = evaluation.guild().counts().keySet().stream().flatMap(id -> problem.find(id).stream())
+        .anyMatch(c -> c.supply().priceCents().isEmpty() && evaluation.guild().count(c.speciesId()) > problem.standing(c.speciesId()) + c.supply().stock());
+    return assumed ? messages.say("guild.cost-assumed", sum, GuildWords.money(problem.rules().priceIfUnknownCents())) : sum;
   }
 
   /** Crowns of different layers stand over each other; ground under two of them counts once. */

@@ -91,8 +91,11 @@ public final class GuildWords {
     List<String> args = remark.args();
     return switch (remark.code()) {
       case "guild.assumed" -> messages.say("finding.guild.assumed." + args.get(0), about);
-      case "guild.doubtful-conflict", "guild.standing-enemies" -> messages.say("finding." + remark.code(), about,
-          name(args.get(0)), messages.say("term.conflict." + args.get(1)));
+      case "guild.doubtful-conflict", "guild.standing-enemies" -> {
+        String ofItem = "finding." + remark.code() + "." + args.get(1);
+        yield messages.say(messages.has(ofItem) ? ofItem : "finding." + remark.code(), about, name(args.get(0)),
+            messages.say("term.conflict." + args.get(1)));
+      }
       case "guild.partner-far" -> messages.say("finding.guild.partner-far", about, name(args.get(0)),
           units.length(Double.parseDouble(args.get(1))), feet(Integer.parseInt(args.get(2))));
       default -> messages.say("finding." + remark.code(), about);

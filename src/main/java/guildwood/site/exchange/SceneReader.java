@@ -11,6 +11,7 @@ import guildwood.site.sun.HorizonPoint;
 import guildwood.site.sun.Obstacle;
 import guildwood.site.sun.Scene;
 import guildwood.site.sun.Season;
+import guildwood.site.sun.Slope;
 import guildwood.site.sun.SunHours;
 import guildwood.site.sun.SunPath;
 import java.time.MonthDay;
@@ -48,6 +49,7 @@ public final class SceneReader {
     ObstacleReader reader = new ObstacleReader(findings, ignored);
     List<Obstacle> obstacles = reader.read(entry.listIfGiven("obstacles"), "obstacles");
     Optional<Horizon> horizon = horizon(entry);
+    Optional<Slope> slope = slope(entry);
     ignored.addAll(entry.unread());
     if (season.isPresent() && year.isPresent() && season.get().daysIn(year.get()) == 0) {
       entry.refuse(Finding.of("sun.season-empty", "seasonStart", year.get()));
@@ -61,13 +63,26 @@ public final class SceneReader {
     Coordinates place = new Coordinates(latitude.orElseThrow(), longitude.orElseThrow());
     Scene scene = new Scene(
         place, year.orElseThrow(), season.orElseThrow(), inLeaf.orElseThrow(), readingHeight, horizon.orElseThrow(), obstacles);
-    return Checked.of(new SceneFile(scene, step, points, ignored));
+    return Checked.of(new SceneFile(scene, step, points, slope, ignored));
   }
 
   private static Optional<Season> season(JsonEntry entry, String firstKey, String lastKey) {
     Optional<MonthDay> first = entry.day(firstKey);
     Optional<MonthDay> last = entry.day(lastKey);
     return first.isPresent() && last.isPresent() ? Optional.of(new Season(first.get(), last.get())) : Optional.empty();
+  }
+
+  /** None where the key is left out, or where what stands there went to the findings. */
+  private Optional<Slope> slope(JsonEntry entry) {
+    if (!entry.given("slope")) {
+      return Optional.empty();
+    }
+    JsonEntry slope = new JsonEntry(entry.node("slope").orElseThrow(), "slope", findings);
+    OptionalDouble steepness = slope.number("steepnessDeg", Slope.STEEPNESS_DEGREES);
+    OptionalDouble facing = slope.number("facingDeg", Slope.FACING_DEGREES);
+    ignored.addAll(slope.unread());
+    return steepness.isPresent() && facing.isPresent()
+        ? Optional.of(new Slope(steepness.getAsDouble(), facing.getAsDouble())) : Optional.empty();
   }
 
   private Optional<Horizon> horizon(JsonEntry entry) {

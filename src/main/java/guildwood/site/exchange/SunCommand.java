@@ -3,6 +3,7 @@ package guildwood.site.exchange;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.site.sun.SunHours;
+import guildwood.site.sun.SunPath;
 import guildwood.web.Messages;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -11,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -43,8 +45,11 @@ public final class SunCommand implements Callable<Integer> {
     }
     SceneFile scene = read.orThrow();
     scene.ignored().forEach(key -> say(spec.commandLine().getErr(), messages.say(Finding.of("json.ignored", "", key))));
-    SunHours hours = SunHours.of(scene.scene(), scene.scene().sunPath(scene.stepMinutes()), scene.points());
-    SunReport.write(hours, spec.commandLine().getOut());
+    SunPath path = scene.scene().sunPath(scene.stepMinutes());
+    SunHours hours = SunHours.of(scene.scene(), path, scene.points());
+    OptionalDouble slopeRatio = scene.slope()
+        .map(slope -> slope.directRatio(path, scene.scene().season())).orElse(OptionalDouble.empty());
+    SunReport.write(hours, slopeRatio, spec.commandLine().getOut());
     return CommandLine.ExitCode.OK;
   }
 

@@ -3,6 +3,7 @@ package guildwood.site.exchange;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import guildwood.site.sun.FaoDaylight;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.LightClass;
 import guildwood.site.sun.SunHours;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** Writes sun hours as JSON, keys always in the same order, hours to four decimals. */
 public final class SunReport {
@@ -19,7 +21,8 @@ public final class SunReport {
 
   private SunReport() {}
 
-  public static void write(SunHours hours, Writer to) throws IOException {
+  /** The slope's ratio is left out where there is no slope, or no sun in the season. */
+  public static void write(SunHours hours, OptionalDouble slopeDirectRatio, Writer to) throws IOException {
     JsonGenerator json = JSON.createGenerator(to);
     json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
     json.useDefaultPrettyPrinter();
@@ -32,6 +35,11 @@ public final class SunReport {
     json.writeStringField("lightScheme", ClassWords.LIGHT_SCHEME);
     json.writeNumberField("dayLengthHours", rounded(hours.openMeanHours()));
     writeList(json, "monthlyDayLengthHours", hours.openMonthlyMeanHours());
+    writeList(json, "aboveAtmosphereMJ", FaoDaylight.monthlyAboveAtmosphereMJ(
+        hours.scene().place().latitudeDegrees(), hours.scene().year()));
+    if (slopeDirectRatio.isPresent()) {
+      json.writeNumberField("slopeDirectRatio", rounded(slopeDirectRatio.getAsDouble()));
+    }
     json.writeEndObject();
     json.writeRaw('\n');
     json.flush();

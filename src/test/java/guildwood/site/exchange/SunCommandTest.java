@@ -44,7 +44,7 @@ class SunCommandTest {
     assertEquals(0, run(SCENE));
     JsonNode answer = new ObjectMapper().readTree(out.toString());
     JsonNode point = answer.get("points").get(0);
-    assertEquals(List.of("points", "lightScheme", "dayLengthHours", "monthlyDayLengthHours"), keys(answer));
+    assertEquals(List.of("points", "lightScheme", "dayLengthHours", "monthlyDayLengthHours", "aboveAtmosphereMJ"), keys(answer));
     assertEquals(List.of("x", "y", "seasonMeanHours", "monthlyMeanHours", "lostHours", "morningMeanHours",
         "afternoonMeanHours", "wonIfGoneHours", "lightClass"), keys(point));
     assertEquals(List.of("building 1", "tree 1", "horizon"), keys(point.get("lostHours")));
@@ -92,6 +92,45 @@ class SunCommandTest {
     assertEquals(0, run(scene), err::toString);
     double found = new ObjectMapper().readTree(out.toString()).get("points").get(0).get("seasonMeanHours").doubleValue();
     assertEquals(hours, found, 2 / 60.0);
+  }
+
+  @Test
+  void radiationAboveTheAtmosphereComesByTheMonth() throws IOException {
+    assertEquals(0, run(SCENE), err::toString);
+    JsonNode months = new ObjectMapper().readTree(out.toString()).get("aboveAtmosphereMJ");
+    assertEquals(12, months.size());
+    // 44.9 N: the year's peak falls in June, its least in December.
+    for (JsonNode month : months) {
+      assertTrue(month.doubleValue() <= months.get(5).doubleValue() && month.doubleValue() >= months.get(11).doubleValue());
+    }
+  }
+
+  @Test
+  void aSlopeIsComparedWithLevelGround() throws IOException {
+    assertEquals(1, slopeRatio(0, 180), 1e-4);
+    assertTrue(slopeRatio(30, 180) > 1.02, "towards the sun");
+    assertTrue(slopeRatio(30, 0) < 0.85, "away from the sun");
+    assertEquals(slopeRatio(30, 90), slopeRatio(30, 270), 5e-3);
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', quoteCharacter = '\0', value = {
+    "{\"steepnessDeg\":91,\"facingDeg\":180} | slope.steepnessDeg: is 91 and must lie between 0 and 90",
+    "{\"steepnessDeg\":30,\"facingDeg\":-1} | slope.facingDeg: is -1",
+    "{\"steepnessDeg\":30} | slope.facingDeg: is missing",
+    "{\"steepnessDeg\":\"steep\",\"facingDeg\":180} | slope.steepnessDeg: must be a number",
+    "30 | slope: must be an object"
+  })
+  void saysWhatIsWrongWithASlope(String slope, String message) throws IOException {
+    assertBad(SCENE.replace("\"points\"", "\"slope\":" + slope + ",\"points\""), message);
+  }
+
+  @Test
+  void aSlopeWithoutSunHasNoRatio() throws IOException {
+    assertEquals(0, run("""
+        {"latitude":80,"longitude":0,"year":2026,"seasonStart":"12-01","seasonEnd":"12-31","points":[[0,0]],
+         "slope":{"steepnessDeg":30,"facingDeg":180}}"""), err::toString);
+    assertFalse(new ObjectMapper().readTree(out.toString()).has("slopeDirectRatio"), out::toString);
   }
 
   @Test
@@ -230,6 +269,13 @@ class SunCommandTest {
     assertEquals(2, execute("sun"));
     assertTrue(err.toString().contains("--scene"), err::toString);
     assertEquals("", out.toString());
+  }
+
+  private double slopeRatio(int steepness, int facing) throws IOException {
+    out.getBuffer().setLength(0);
+    String slope = "\"slope\":{\"steepnessDeg\":" + steepness + ",\"facingDeg\":" + facing + "},\"points\"";
+    assertEquals(0, run(SCENE.replace("\"points\"", slope)), err::toString);
+    return new ObjectMapper().readTree(out.toString()).get("slopeDirectRatio").doubleValue();
   }
 
   private double hoursOfFirstPoint() throws IOException {

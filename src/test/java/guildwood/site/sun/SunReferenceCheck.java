@@ -7,12 +7,20 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import net.e175.klaus.solarpositioning.JulianDate;
 import net.e175.klaus.solarpositioning.SPA;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The sun's place, rise and set against published values; the source stands beside each. */
+/**
+ * The sun's place, rise and set against published values; the source stands beside each.
+ *
+ * <p>Of the steps of NREL's worked example the library shows the Julian day, the Earth's place and distance, nutation,
+ * obliquity, the sun's apparent longitude, sidereal time, right ascension and declination. It does not show the observer's
+ * hour angle, the topocentric declination and hour angle, or the refraction; those are checked here as they follow from
+ * what it shows. The incidence on a slope is no part of it: see {@link SlopeReferenceCheck}.
+ */
 class SunReferenceCheck {
   /** Tolerance for rise and set: a minute, as the tables give whole minutes. */
   private static final double MINUTE_MILLIS = 60_000;
@@ -21,6 +29,8 @@ class SunReferenceCheck {
   private static final ZonedDateTime EXAMPLE = OffsetDateTime.parse("2003-10-17T12:30:30-07:00").toZonedDateTime();
   private static final double EXAMPLE_LATITUDE = 39.742476;
   private static final double EXAMPLE_LONGITUDE = -105.1786;
+
+  private static final Sun MCMURDO = new Sun(new Coordinates(-77.85, 166.0 + 40 / 60.0), 2023);
 
   @Test
   void stepsOfTheWorkedExampleOfNrel() {
@@ -36,6 +46,37 @@ class SunReferenceCheck {
     assertEquals(202.227408, parts.alphaDegrees(), 1e-6);
     assertEquals(-9.31434, parts.deltaDegrees(), 1e-5);
     assertEquals(11.105902, parts.nuDegrees() + EXAMPLE_LONGITUDE - parts.alphaDegrees(), 1e-5);
+  }
+
+  /** The same report: the Julian day, here of universal time, which is 7 h ahead of the example's zone. */
+  @Test
+  void julianDayOfTheWorkedExampleOfNrel() {
+    assertEquals(2452930.312847, new JulianDate(EXAMPLE, 67).julianDate(), 5e-7);
+  }
+
+  /**
+   * The library keeps the topocentric declination and hour angle to itself, but zenith and azimuth without air are these
+   * turned to the horizon, so turning them back recovers both.
+   */
+  @Test
+  void topocentricDeclinationAndHourAngleOfTheWorkedExampleOfNrel() {
+    var airless = SPA.calculateSolarPosition(EXAMPLE, EXAMPLE_LATITUDE, EXAMPLE_LONGITUDE, 1830.14, 67);
+    double latitude = Math.toRadians(EXAMPLE_LATITUDE);
+    double zenith = Math.toRadians(airless.zenithAngle());
+    double azimuth = Math.toRadians(airless.azimuth());
+    double sine = Math.sin(latitude) * Math.cos(zenith) + Math.cos(latitude) * Math.sin(zenith) * Math.cos(azimuth);
+    double hourAngle = Math.atan2(-Math.sin(azimuth) * Math.sin(zenith),
+        (Math.cos(zenith) - Math.sin(latitude) * sine) / Math.cos(latitude));
+    assertEquals(-9.316179, Math.toDegrees(Math.asin(sine)), 1e-5);
+    assertEquals(11.10627, Math.toDegrees(hourAngle), 1e-5);
+  }
+
+  /** The same report: refraction lifts the sun by 0.016332 degrees. */
+  @Test
+  void refractionOfTheWorkedExampleOfNrel() {
+    var seen = SPA.calculateSolarPosition(EXAMPLE, EXAMPLE_LATITUDE, EXAMPLE_LONGITUDE, 1830.14, 67, 820, 11);
+    var airless = SPA.calculateSolarPosition(EXAMPLE, EXAMPLE_LATITUDE, EXAMPLE_LONGITUDE, 1830.14, 67);
+    assertEquals(0.016332, airless.zenithAngle() - seen.zenithAngle(), 1e-6);
   }
 
   @Test
@@ -154,6 +195,29 @@ class SunReferenceCheck {
   })
   void polarDayAndNight(String date, double hours) {
     assertEquals(hours, new Sun(new Coordinates(78.216667, 15.633333), 2020).day(LocalDate.parse(date)).lengthHours(), 0);
+  }
+
+  /**
+   * US Naval Observatory, civil twilight (the sun's centre 6 degrees down) at McMurdo, 166 40 E, 77 51 S, in 2023 by
+   * universal time, as kept in klausbrunner/solarpositioning src/test/resources/sunrise/raw/mcmurdo-civil.txt (1a80ac62).
+   * By local mean time a morning there falls on the day before in universal time.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2023-03-16, 2023-03-15T16:16, 2023-03-16T09:41", "2023-04-15, 2023-04-14T19:58, 2023-04-15T05:46",
+    "2023-08-15, 2023-08-14T21:45, 2023-08-15T04:13", "2023-09-15, 2023-09-14T17:56, 2023-09-15T07:46"
+  })
+  void civilTwilightFarSouth(String date, String begin, String end) {
+    SunDay.Spell spell = MCMURDO.day(LocalDate.parse(date), -6).up().get(0);
+    assertEquals(millis(begin + ":00Z"), spell.fromMillis(), MINUTE_MILLIS);
+    assertEquals(millis(end + ":00Z"), spell.toMillis(), MINUTE_MILLIS);
+  }
+
+  /** The same table: continuously above or below the limit. */
+  @ParameterizedTest
+  @CsvSource({"2023-01-15, 24", "2023-02-28, 24", "2023-05-15, 0", "2023-06-21, 0", "2023-07-30, 0", "2023-10-10, 24", "2023-12-21, 24"})
+  void twilightAllDayAndNoneFarSouth(String date, double hours) {
+    assertEquals(hours, MCMURDO.day(LocalDate.parse(date), -6).lengthHours(), 0);
   }
 
   /**
