@@ -146,7 +146,11 @@ final class PlainFilter {
   private static Optional<Range> hull(Species s, Trait one, Trait other) {
     Optional<Range> a = s.range(one);
     Optional<Range> b = s.range(other);
-    return a.isPresent() && b.isPresent() ? Optional.of(a.get().hull(b.get())) : a.or(() -> b);
+    if (a.isEmpty() && b.isPresent()) {
+      // A preference alone is not the limit: a step further is borne, two hours of sun, one of any other axis.
+      return b.map(liked -> liked.widened(other == Trait.LIGHT_PREFERRED ? 2 : 1));
+    }
+    return b.isPresent() ? Optional.of(a.orElseThrow().hull(b.get())) : a;
   }
 
   private static boolean half(Range tolerated, double[] band) {

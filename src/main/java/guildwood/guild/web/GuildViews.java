@@ -8,9 +8,7 @@ import guildwood.guild.Gap;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildNumbers;
 import guildwood.guild.GuildProblem;
-import guildwood.guild.GuildRule;
 import guildwood.guild.PlantSpacing;
-import guildwood.guild.RuleBreach;
 import guildwood.guild.ScoreBreakdown;
 import guildwood.guild.Stature;
 import guildwood.guild.Wish;
@@ -56,7 +54,7 @@ public final class GuildViews {
         Units.number(evaluation.score().total(), 1),
         members,
         evaluation.score().parts().stream().map(this::part).toList(),
-        breaches(evaluation).stream().map(words::breach).toList(),
+        words.breaches(evaluation),
         words.remarks(evaluation.remarks()),
         layers(numbers),
         messages.say("layers.together", Units.number(coverPercent(numbers), 0)),
@@ -125,14 +123,6 @@ public final class GuildViews {
           units.area(problem.areaM2()), percent));
     }
     return rows;
-  }
-
-  /** The rules it breaks. Too much shade shows in every layer below it; the worst of them says it all. */
-  private static List<RuleBreach> breaches(Evaluation evaluation) {
-    Optional<RuleBreach> worst = evaluation.breaches().stream().filter(b -> b.rule() == GuildRule.NO_LIGHT_LEFT)
-        .max(Comparator.comparingDouble(b -> Double.parseDouble(b.args().get(1))));
-    return evaluation.breaches().stream()
-        .filter(b -> b.rule() != GuildRule.NO_LIGHT_LEFT || b.equals(worst.orElseThrow())).toList();
   }
 
   /** What the guild costs, and what was assumed where nobody knows the price of a plant. */

@@ -2,8 +2,10 @@ package guildwood.guild.web;
 
 import guildwood.fit.Fit;
 import guildwood.guild.Change;
+import guildwood.guild.Evaluation;
 import guildwood.guild.Gap;
 import guildwood.guild.Guild;
+import guildwood.guild.GuildRule;
 import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
@@ -16,6 +18,7 @@ import guildwood.species.SpeciesLibrary;
 import guildwood.web.Messages;
 import guildwood.web.Units;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,6 +54,14 @@ public final class GuildWords {
       case HARVEST_PART -> messages.say("wish.harvest-part", messages.say("term.part." + wish.item()));
       case HARVEST_MONTH -> messages.say("wish.harvest-month", messages.say("term.month." + wish.item()));
     };
+  }
+
+  /** The rules a guild breaks. Too much shade shows in every layer below it; the worst of them says it all. */
+  List<String> breaches(Evaluation evaluation) {
+    Optional<RuleBreach> darkest = evaluation.breaches().stream().filter(b -> b.rule() == GuildRule.NO_LIGHT_LEFT)
+        .max(Comparator.comparingDouble(b -> Double.parseDouble(b.args().get(1))));
+    return evaluation.breaches().stream().filter(b -> b.rule() != GuildRule.NO_LIGHT_LEFT || b.equals(darkest.orElseThrow()))
+        .map(this::breach).toList();
   }
 
   /** A rule that is broken, with the species it is about in front where there are any. */

@@ -100,7 +100,7 @@ class CloserHttpTest {
     Page open = visitor.get(acid.path() + "/guild/edit/gaps");
     assertTrue(open.says("Test the soil first and follow the laboratory’s figure"));
     assertTrue(open.says("common practice, no source"), "no publication is claimed for rates that have none");
-    assertTrue(open.says("Open the canopy"));
+    assertTrue(open.says("open the canopy"));
     assertTrue(open.says("trees may be protected"));
     TestBed lime = laidOut("Sulfur", "100", "full sun", "moist", "8.3");
     visitor.submit(lime.path() + "/wishes", ASKED);

@@ -215,7 +215,7 @@ class GuildEditHttpTest {
       List<Integer> parts = judged.score().parts().stream().map(ScoreBreakdown.Part::earnedMilli).toList();
       assertEquals(parts, points.subList(0, points.size() - 1).stream().map(TestBed::milli).toList());
       assertEquals(judged.score().totalMilli(), TestBed.milli(points.get(points.size() - 1)));
-      judged.breaches().forEach(breach -> assertTrue(page.says(words.breach(breach)), words.breach(breach)));
+      words.breaches(judged).forEach(breach -> assertTrue(page.says(breach), breach));
       words.remarks(judged.remarks()).forEach(remark -> assertTrue(page.says(remark), remark));
       assertEquals(judged.keepsRules(), page.says("It keeps all your rules."));
     }
