@@ -10,13 +10,9 @@ import java.util.Optional;
 final class ConditionMove {
   private ConditionMove() {}
 
-  /** Whether a grower can change it: light by opening or closing a canopy, water, lime or sulphur, compost. */
-  static boolean isPossible(Axis axis) {
-    return step(axis) > 0;
-  }
-
   /**
-   * The step in which moves are tried and shown, in the unit of the axis; 0 for what nobody can change. Classes
+   * The step in which moves are tried and shown, in the unit of the axis; 0 for what nobody can change
+   * (a grower changes light by the canopy, water, lime or sulphur, compost). Classes
    * move by whole classes: only those can be said of a bed.
    */
   private static double step(Axis axis) {

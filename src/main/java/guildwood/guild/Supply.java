@@ -16,8 +16,4 @@ public record Supply(OptionalInt priceCents, int stock) {
       throw new IllegalArgumentException("a plant for " + priceCents + " with " + stock + " in stock");
     }
   }
-
-  public static Supply ofPrice(int cents) {
-    return new Supply(OptionalInt.of(cents), 0);
-  }
 }
