@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ArchitectureTest {
   /** Each feature may use those before it, never those after it. */
   private static final List<String> FEATURES =
-      List.of("kernel", "species", "site", "bed", "fit", "choosing", "guild", "sharing");
+      List.of("kernel", "species", "site", "bed", "siteplan", "fit", "choosing", "importing", "exporting", "guild", "drawing", "materials",
+          "workplan", "sharing");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("guildwood");
@@ -29,7 +30,7 @@ class ArchitectureTest {
     String[] later = FEATURES.stream().skip(FEATURES.indexOf(feature) + 1L).map(f -> "guildwood." + f + "..").toArray(String[]::new);
     if (later.length > 0) {
       noClasses().that().resideInAPackage("guildwood." + feature + "..")
-          .should().dependOnClassesThat().resideInAnyPackage(later).check(CLASSES);
+          .should().dependOnClassesThat().resideInAnyPackage(later).allowEmptyShould(true).check(CLASSES);
     }
   }
 
@@ -39,7 +40,7 @@ class ArchitectureTest {
         .and().resideOutsideOfPackages("guildwood", "guildwood..web..", "guildwood..store..", "guildwood..exchange..")
         .should().dependOnClassesThat().resideInAnyPackage(
             "io.javalin..", "org.thymeleaf..", "com.fasterxml.jackson..", "java.sql..", "javax.sql..", "org.jdbi..",
-            "org.apache.commons.csv..", "guildwood.web..", "guildwood.store..")
+            "org.apache.commons.csv..", "org.dhatim..", "com.github.miachm..", "biweekly..", "javax.imageio..", "guildwood.web..", "guildwood.store..")
         .check(CLASSES);
   }
 

@@ -9,11 +9,14 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real Chromium, driven by the tests. A missing browser is a failure that says what to install. */
 final class Chromium implements AutoCloseable {
@@ -54,6 +57,30 @@ final class Chromium implements AutoCloseable {
 
   ChromeDriver driver() {
     return driver;
+  }
+
+  /**
+   * Waits for something to hold. A page that htmx is just changing may take an element away between finding
+   * and reading it, which the driver tells in several ways; it is asked again until the time is over.
+   */
+  WebDriverWait await() {
+    WebDriverWait wait = new WebDriverWait(driver, Duration.ofSeconds(30));
+    wait.ignoring(WebDriverException.class);
+    return wait;
+  }
+
+  /** All words on the page, read in one step. */
+  String text() {
+    Object text = await().until(d -> driver.executeScript("return document.body ? document.body.innerText : null;"));
+    return (String) text;
+  }
+
+  /** Presses what is found; one that is taken away meanwhile is looked for again. */
+  void press(By what) {
+    await().until(d -> {
+      driver.findElement(what).click();
+      return true;
+    });
   }
 
   /** A phone's width in CSS pixels, or any other. */

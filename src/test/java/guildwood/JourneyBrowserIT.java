@@ -17,7 +17,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * The main job in a real browser against the packaged program: narrow the library to what suits a bed, ask
@@ -67,7 +66,7 @@ class JourneyBrowserIT {
     browser.driver().executeScript("window.samePage = true;");
     WebElement fits = browser.driver().findElement(By.cssSelector("#verdict-fits"));
     fits.click();
-    await().until(d -> remaining() < all);
+    browser.await().until(d -> remaining() < all);
     assertTrue((Boolean) browser.driver().executeScript("return window.samePage === true;"), "the page was not loaded anew");
     assertTrue(address().contains("verdict=fits"), "the choice is in the address: " + address());
     int fitting = remaining();
@@ -105,7 +104,7 @@ class JourneyBrowserIT {
   @Order(4)
   void proposalsExplainThemselves() {
     browser.driver().findElement(By.id("compose")).click();
-    await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
+    browser.await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
     List<WebElement> proposals = browser.driver().findElements(By.className("proposal"));
     assertTrue(proposals.size() >= 2, proposals.size() + " proposals");
     sees("points");
@@ -137,10 +136,10 @@ class JourneyBrowserIT {
     String before = score();
     WebElement count = browser.driver().findElement(By.cssSelector("input[name^='count.']"));
     count.sendKeys(Keys.chord(Keys.CONTROL, "a"), "0", Keys.TAB);
-    await().until(d -> !score().equals(before));
+    browser.await().until(d -> !score().equals(before));
     sees("Against the saved guild");
     press("Undo");
-    await().until(d -> score().equals(before));
+    browser.await().until(d -> score().equals(before));
     browser.driver().findElement(By.cssSelector("button[value^='never:']")).click();
     sees("Never in this bed");
     check("edit-decided");
@@ -154,7 +153,7 @@ class JourneyBrowserIT {
     follow("Edit by hand");
     assertEquals(before, score(), "nothing is saved before it is asked for");
     press("Fill up the rest");
-    await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
+    browser.await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
     sees("Each holds all of your draft");
     check("proposals-filling");
     press("Work on it by hand");
@@ -224,10 +223,10 @@ class JourneyBrowserIT {
     open("beds/3/sun/trees/new");
     browser.driver().findElement(By.id("away")).sendKeys("20");
     browser.driver().findElement(By.id("angle")).sendKeys("45", Keys.TAB);
-    await().until(ExpectedConditions.textToBePresentInElementLocated(By.id("reckoned"), "= 21.6 m"));
+    browser.await().until(ExpectedConditions.textToBePresentInElementLocated(By.id("reckoned"), "= 21.6 m"));
     browser.driver().findElement(By.id("direction")).sendKeys("SW", Keys.TAB);
     browser.driver().findElement(By.id("distance")).sendKeys("10", Keys.TAB);
-    await().until(ExpectedConditions.textToBePresentInElementLocated(By.id("reckoned"), "7.1 m west and 7.1 m south"));
+    browser.await().until(ExpectedConditions.textToBePresentInElementLocated(By.id("reckoned"), "7.1 m west and 7.1 m south"));
     assertEquals(List.of(), browser.accessibilityViolations());
   }
 
@@ -236,24 +235,20 @@ class JourneyBrowserIT {
   }
 
   private static void follow(String words) {
-    browser.driver().findElement(By.partialLinkText(words)).click();
+    browser.press(By.partialLinkText(words));
   }
 
   private static void press(String words) {
-    browser.driver().findElement(By.xpath("//button[normalize-space()='" + words + "']")).click();
+    browser.press(By.xpath("//button[normalize-space()='" + words + "']"));
   }
 
   /** Waits for words to stand on the page; a page that computes may take a moment to come. */
   private static void sees(String words) {
     try {
-      await().until(d -> text().contains(words));
+      browser.await().until(d -> browser.text().contains(words));
     } catch (org.openqa.selenium.TimeoutException e) {
-      throw new AssertionError("'" + words + "' is not on the page " + address() + ":\n" + text(), e);
+      throw new AssertionError("'" + words + "' is not on the page " + address() + ":\n" + browser.text(), e);
     }
-  }
-
-  private static String text() {
-    return browser.driver().findElement(By.tagName("body")).getText();
   }
 
   private static String score() {
@@ -269,11 +264,6 @@ class JourneyBrowserIT {
     return Integer.parseInt(browser.driver().findElement(By.id("found")).getText().replaceAll("\\D.*", ""));
   }
 
-  private static WebDriverWait await() {
-    WebDriverWait wait = new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(20));
-    wait.ignoring(org.openqa.selenium.StaleElementReferenceException.class);
-    return wait;
-  }
 
   private static void check(String page) {
     browser.picture(page + "-wide");

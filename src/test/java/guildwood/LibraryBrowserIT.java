@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -14,7 +13,6 @@ import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The library page in a real browser: what changes without a new page, what stays, and what works without scripts. */
 class LibraryBrowserIT {
@@ -50,8 +48,7 @@ class LibraryBrowserIT {
   }
 
   private static void waitFor(String what, java.util.function.BooleanSupplier holds) {
-    new WebDriverWait(browser.driver(), Duration.ofSeconds(10)).withMessage(what)
-        .ignoring(org.openqa.selenium.StaleElementReferenceException.class).until(d -> holds.getAsBoolean());
+    browser.await().withMessage(what).until(d -> holds.getAsBoolean());
   }
 
   private static String focused() {

@@ -17,7 +17,8 @@ import java.util.Set;
 /** The texts of the pages, from one file a feature under {@code guildwood/messages}. */
 public final class Messages {
   private static final List<String> FILES =
-      List.of("shared", "terms", "species", "site", "indication", "sun", "choosing", "guild", "drafts", "sharing", "compose");
+      List.of("shared", "terms", "species", "site", "indication", "sun", "siteplan", "choosing", "importing", "exporting", "guild",
+          "drafts", "drawing", "materials", "workplan", "sharing", "compose");
 
   private final Map<String, String> texts = new HashMap<>();
 
