@@ -32,10 +32,13 @@ public record GrownPlant(double radiusM, double heightM, double baseM) {
     };
   }
 
-  /** What stands there for the sun: its crown lets through what the guild's reckoning of light leaves. */
+  /**
+   * What stands there for the sun: its crown lets through what the guild's reckoning of light leaves. Its label begins
+   * with a line break, so that nothing people name around the bed can be called the same.
+   */
   Tree tree(Spot spot, PlantKind kind) {
     double through = 1 - kind.shadePercent() / 100.0;
-    return new Tree(spot.id(), spot.at(), within(heightM, Obstacle.HEIGHT_M.min(), Obstacle.HEIGHT_M.max()), Math.min(baseM, heightM * 0.9),
+    return new Tree("\n" + spot.id(), spot.at(), within(heightM, Obstacle.HEIGHT_M.min(), Obstacle.HEIGHT_M.max()), Math.min(baseM, heightM * 0.9),
         within(radiusM, Tree.CROWN_RADIUS_M.min(), Tree.CROWN_RADIUS_M.max()), through, through, false);
   }
 
