@@ -1,0 +1,48 @@
+package guildwood.species.exchange;
+
+import java.io.FilterReader;
+import java.io.IOException;
+import java.io.Reader;
+
+/**
+ * Text in which no line is endless and no cell goes beyond its line. No text of a library has a line break, so a
+ * quote that is still open at the end of a line was never closed; without the limit it would swallow the rest of
+ * the file, and a file of one line the memory.
+ */
+final class ShortLines extends FilterReader {
+  private static final int LONGEST = 20_000;
+
+  private int length;
+  private boolean quoted;
+
+  ShortLines(Reader in) {
+    super(in);
+  }
+
+  @Override
+  public int read() throws IOException {
+    char[] one = new char[1];
+    return read(one, 0, 1) < 0 ? -1 : one[0];
+  }
+
+  @Override
+  public int read(char[] into, int from, int count) throws IOException {
+    int read = super.read(into, from, count);
+    for (int i = from; i < from + read; i++) {
+      look(into[i]);
+    }
+    return read;
+  }
+
+  private void look(char sign) throws IOException {
+    length++;
+    if (sign == '"') {
+      quoted = !quoted;
+    }
+    boolean end = sign == '\n' || sign == '\r';
+    if (length > LONGEST || (end && quoted)) {
+      throw new IOException("a line without an end");
+    }
+    length = end ? 0 : length;
+  }
+}
