@@ -67,6 +67,7 @@ import guildwood.web.Routes;
 import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
+import guildwood.web.Uploads;
 import io.javalin.Javalin;
 import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
@@ -80,13 +81,15 @@ import java.util.concurrent.atomic.AtomicReference;
 public final class App implements AutoCloseable {
   private final Settings settings;
   private final Database database;
+  private final FileRoom files;
   private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
 
-  private App(Settings settings, Database database, Compositions compositions, Javalin server, List<String> greeting) {
+  private App(Settings settings, Database database, FileRoom files, Compositions compositions, Javalin server, List<String> greeting) {
     this.settings = settings;
     this.database = database;
+    this.files = files;
     this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
@@ -95,19 +98,22 @@ public final class App implements AutoCloseable {
   /** Opens the database and serves the pages until {@link #close}. */
   public static App start(Settings settings) {
     Database database = settings.demo() ? Database.inMemory() : Database.open(settings.dataDirectory());
+    FileRoom files = FileRoom.of(settings);
     try {
-      return start(settings, database);
+      return start(settings, database, files);
     } catch (RuntimeException e) {
       database.close();
+      files.close();
       throw e;
     }
   }
 
-  private static App start(Settings settings, Database database) {
+  private static App start(Settings settings, Database database, FileRoom files) {
     Clock clock = Clock.systemUTC();
     Messages messages = new Messages();
     Csrf csrf = new Csrf();
     Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
+    Uploads uploads = new Uploads(files.of("incoming"));
     Accounts accounts = new SqlAccounts(database);
     SpeciesRecords species = new SqlSpeciesRecords(database);
     FirstFilling.fill(species, messages, FirstFilling.SEED);
@@ -173,7 +179,7 @@ public final class App implements AutoCloseable {
     if (!settings.demo() && !accounts.anyExists()) {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
-    return new App(settings, database, compositions, server, greeting);
+    return new App(settings, database, files, compositions, server, greeting);
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
@@ -226,5 +232,6 @@ public final class App implements AutoCloseable {
     server.stop();
     compositions.close();
     database.close();
+    files.close();
   }
 }
