@@ -14,6 +14,7 @@ final class ShortLines extends FilterReader {
 
   private int length;
   private boolean quoted;
+  private boolean endless;
 
   ShortLines(Reader in) {
     super(in);
@@ -25,24 +26,26 @@ final class ShortLines extends FilterReader {
     return read(one, 0, 1) < 0 ? -1 : one[0];
   }
 
+  /** What comes before an endless line is handed over first, so that the reader knows which row it is. */
   @Override
   public int read(char[] into, int from, int count) throws IOException {
-    int read = super.read(into, from, count);
-    for (int i = from; i < from + read; i++) {
-      look(into[i]);
+    int read = endless ? 0 : super.read(into, from, count);
+    for (int i = 0; i < read; i++) {
+      if (goesOn(into[from + i])) {
+        endless = true;
+        read = i;
+      }
+    }
+    if (endless && read == 0) {
+      throw new IOException("a line without an end");
     }
     return read;
   }
 
-  private void look(char sign) throws IOException {
-    length++;
-    if (sign == '"') {
-      quoted = !quoted;
-    }
+  private boolean goesOn(char sign) {
     boolean end = sign == '\n' || sign == '\r';
-    if (length > LONGEST || (end && quoted)) {
-      throw new IOException("a line without an end");
-    }
-    length = end ? 0 : length;
+    quoted ^= sign == '"';
+    length = end ? 0 : length + 1;
+    return length > LONGEST || (end && quoted);
   }
 }
