@@ -33,9 +33,6 @@ public final class PathAreas {
 
   private static Geometry ground(PlanPath path) {
     Coordinate[] line = path.line().stream().map(PathAreas::coordinate).toArray(Coordinate[]::new);
-    if (line.length < 2) {
-      return GROUND.createPolygon();
-    }
     return BufferOp.bufferOp(GROUND.createLineString(line), path.widthM() / 2, WIDENING);
   }
 
