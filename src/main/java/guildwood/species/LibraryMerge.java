@@ -74,7 +74,7 @@ public record LibraryMerge(
       species();
       List<WrittenStatement> statements = statements();
       List<Holding> have = brought.holdings().stream().filter(h -> speciesIds.containsKey(h.speciesId()))
-          .map(h -> new Holding(speciesIds.get(h.speciesId()), h.plantsOnHand(), h.priceCents()))
+          .map(h -> new Holding(speciesIds.get(h.speciesId()), h.plantsOnHand(), h.plantsToPropagate(), h.priceCents()))
           .filter(h -> !holdings.containsKey(h.speciesId())).toList();
       return new LibraryMerge(new LibraryContents(sources, species, statements, have), replaced, sameSpecies, sameValues,
           disagreeing, inBin);

@@ -145,22 +145,11 @@ final class ContentsReader {
     if (holdings.containsKey(id)) {
       findings.add(row.finding("seed.twice", "species", id));
     }
-    if (!row.cell("plants_on_hand").matches("\\d{1,6}")) {
-      findings.add(row.finding("number.not-whole", "plants_on_hand", row.cell("plants_on_hand")));
-    }
-    if (!row.cell("price").matches("|\\d{1,7}(\\.\\d{1,2})?")) {
-      findings.add(row.finding("number.unreadable", "price", row.cell("price")));
-    }
+    int onHand = HoldingCells.plants(row, "plants_on_hand", findings);
+    int toPropagate = HoldingCells.plants(row, "plants_to_propagate", findings);
+    OptionalInt cents = HoldingCells.cents(row, "price", findings);
     if (findings.size() == before) {
-      int plants = Integer.parseInt(row.cell("plants_on_hand"));
-      OptionalInt cents = HoldingCells.cents(row.cell("price"));
-      if (plants > Holding.MOST_PLANTS) {
-        findings.add(row.finding("number.out-of-scale", "plants_on_hand", 0, Holding.MOST_PLANTS));
-      } else if (cents.isPresent() && cents.getAsInt() > Holding.MOST_CENTS) {
-        findings.add(row.finding("number.out-of-scale", "price", 0, Holding.MOST_CENTS / 100));
-      } else {
-        holdings.put(id, new Holding(id, plants, cents));
-      }
+      holdings.put(id, new Holding(id, onHand, toPropagate, cents));
     }
   }
 

@@ -104,7 +104,8 @@ final class PackageRows {
 
   private void holdings(CSVPrinter printer) throws IOException {
     for (Holding holding : extract.holdings()) {
-      row(printer, holding.speciesId(), Integer.toString(holding.plantsOnHand()), HoldingCells.price(holding.priceCents()));
+      row(printer, holding.speciesId(), Integer.toString(holding.plantsOnHand()), Integer.toString(holding.plantsToPropagate()),
+          HoldingCells.price(holding.priceCents()));
     }
   }
 }

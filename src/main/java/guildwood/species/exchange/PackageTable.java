@@ -32,7 +32,8 @@ enum PackageTable {
       PackageField.needed("source"), PackageField.text("evidence"), PackageField.of("rules", PackageField.Type.YES),
       PackageField.text("note")),
   HOLDINGS("holdings", "species", Map.of("species", "species.id"),
-      PackageField.id("species"), PackageField.integer("plants_on_hand"), PackageField.number("price"));
+      PackageField.id("species"), PackageField.integer("plants_on_hand"), PackageField.integer("plants_to_propagate"),
+      PackageField.number("price"));
 
   private final String key;
   private final String primaryKey;

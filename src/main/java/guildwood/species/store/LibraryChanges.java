@@ -96,8 +96,10 @@ final class LibraryChanges {
   int keep(Holding holding) {
     Integer cents = holding.priceCents().isPresent() ? holding.priceCents().getAsInt() : null;
     return handle.createUpdate(
-            "merge into holding (species_id, plants_on_hand, price_cents) key (species_id) values (:id, :plants, :cents)")
-        .bind("id", holding.speciesId()).bind("plants", holding.plantsOnHand()).bind("cents", cents).execute();
+            "merge into holding (species_id, plants_on_hand, plants_to_propagate, price_cents) key (species_id)"
+                + " values (:id, :plants, :propagate, :cents)")
+        .bind("id", holding.speciesId()).bind("plants", holding.plantsOnHand())
+        .bind("propagate", holding.plantsToPropagate()).bind("cents", cents).execute();
   }
 
   void nextRevision() {

@@ -147,7 +147,7 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
     database.read(handle -> handle.createQuery("select * from holding").map((row, ctx) -> {
       int cents = row.getInt("price_cents");
       OptionalInt price = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(cents);
-      return new Holding(row.getString("species_id"), row.getInt("plants_on_hand"), price);
+      return new Holding(row.getString("species_id"), row.getInt("plants_on_hand"), row.getInt("plants_to_propagate"), price);
     }).list()).forEach(h -> holdings.put(h.speciesId(), h));
     return Map.copyOf(holdings);
   }

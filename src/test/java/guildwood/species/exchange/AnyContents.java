@@ -48,7 +48,7 @@ public final class AnyContents {
       species.put(id, names(i));
       statements(id, sources, statements);
       if (random.nextInt(3) == 0) {
-        holdings.add(new Holding(id, random.nextInt(50), random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(random.nextInt(10_000))));
+        holdings.add(new Holding(id, random.nextInt(50), random.nextInt(5), random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(random.nextInt(10_000))));
       }
     }
     return new LibraryContents(sources, species, statements, holdings);

@@ -41,10 +41,10 @@ class DataPackageReaderTest {
     "values.csv | ,yes,note | ,maybe,note | values.csv, row 2, column rules | seed.rules",
     "values.csv | ,yes,note | ,yes,\"no~te\" | values.csv, row 2 | seed.unreadable",
     "values.csv | ,yes,note | ,yes,\"note | values.csv, row 2 | seed.unreadable",
-    "holdings.csv | ,4,2.50 | ,four,2.50 | holdings.csv, row 2, column plants_on_hand | number.not-whole",
-    "holdings.csv | ,4,2.50 | ,999999,2.50 | holdings.csv, row 2, column plants_on_hand | number.out-of-scale",
-    "holdings.csv | ,4,2.50 | ,4,2.505 | holdings.csv, row 2, column price | number.unreadable",
-    "holdings.csv | ,4,2.50 | ,4,9999999 | holdings.csv, row 2, column price | number.out-of-scale",
+    "holdings.csv | ,4,3,2.50 | ,four,3,2.50 | holdings.csv, row 2, column plants_on_hand | number.not-whole",
+    "holdings.csv | ,4,3,2.50 | ,4,999999,2.50 | holdings.csv, row 2, column plants_to_propagate | number.out-of-scale",
+    "holdings.csv | ,4,3,2.50 | ,4,3,2.505 | holdings.csv, row 2, column price | number.unreadable",
+    "holdings.csv | ,4,3,2.50 | ,4,3,9999999 | holdings.csv, row 2, column price | number.out-of-scale",
     "datapackage.json | \"guildwoodLibrary\":1 | \"other\":1 | `` | package.not-a-library",
     "datapackage.json | \"guildwoodLibrary\":1 | \"guildwoodLibrary\":2 | `` | package.newer",
     "datapackage.json | \"guildwoodLibrary\":1 | \"guildwoodLibrary\" | `` | package.bad-descriptor"
@@ -146,7 +146,7 @@ class DataPackageReaderTest {
         + "rubus-idaeus,height,,3-6 m,3,6,m,neighbour,,yes,note\r\n"
         + "rubus-idaeus,function,bird-food,yes,,,,own-experience,observed,,\r\n");
     files.put("unread.csv", "species,trait,item,value,source,evidence,rules,note\r\n");
-    files.put("holdings.csv", "species,plants_on_hand,price\r\nrubus-idaeus,4,2.50\r\n");
+    files.put("holdings.csv", "species,plants_on_hand,plants_to_propagate,price\r\nrubus-idaeus,4,3,2.50\r\n");
     files.computeIfPresent(changed, (name, text) -> change.apply(text));
     return files;
   }
