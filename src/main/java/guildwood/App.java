@@ -6,9 +6,11 @@ import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
 import guildwood.bed.Beds;
 import guildwood.bed.NearPlants;
+import guildwood.bed.Outlines;
 import guildwood.bed.SurveyReadings;
 import guildwood.bed.store.SqlBeds;
 import guildwood.bed.store.SqlNearPlants;
+import guildwood.bed.store.SqlOutlines;
 import guildwood.bed.store.SqlSurroundings;
 import guildwood.bed.survey.web.PickPages;
 import guildwood.bed.survey.web.SurveyFormPages;
@@ -45,6 +47,8 @@ import guildwood.site.exchange.IndicatorFiles;
 import guildwood.site.store.SqlSites;
 import guildwood.site.store.SqlSurveys;
 import guildwood.site.web.SiteFormPages;
+import guildwood.siteplan.PlanRecords;
+import guildwood.siteplan.store.SqlPlanRecords;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
@@ -117,6 +121,8 @@ public final class App implements AutoCloseable {
     Beds beds = new SqlBeds(database);
     NearPlants nearPlants = new SqlNearPlants(database);
     Surroundings surroundings = new SqlSurroundings(database);
+    Outlines outlines = new SqlOutlines(database);
+    PlanRecords plans = new SqlPlanRecords(database, outlines);
     SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
@@ -126,6 +132,7 @@ public final class App implements AutoCloseable {
     if (settings.demo()) {
       DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
+      DemoPlan.fill(sites, beds, outlines, plans);
     }
     String setupToken = Tokens.fresh();
 
