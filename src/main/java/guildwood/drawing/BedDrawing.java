@@ -1,5 +1,6 @@
 package guildwood.drawing;
 
+import guildwood.site.GroundShapes;
 import guildwood.site.sun.DrawingWords;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Tree;
@@ -98,7 +99,7 @@ public final class BedDrawing {
   private void surroundings() {
     svg.add("<g clip-path=\"url(#%s-frame)\">", id);
     for (BedGround.Strip path : arrangement.ground().paths()) {
-      svg.add("<path d=\"%s\" fill=\"#f2eee4\" stroke=\"#6b6b6b\" stroke-width=\"0.25\" stroke-dasharray=\"2 0.7\"/>", path(Shapes.strip(path)));
+      svg.add("<path d=\"%s\" fill=\"#f2eee4\" stroke=\"#6b6b6b\" stroke-width=\"0.25\" stroke-dasharray=\"2 0.7\"/>", path(GroundShapes.strip(path.line(), path.widthM())));
     }
     for (Tree tree : arrangement.ground().trees()) {
       svg.add("<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" fill=\"none\" stroke=\"#6b6b6b\" stroke-width=\"0.4\" stroke-dasharray=\"0.4 1.6\"/>",
@@ -110,7 +111,7 @@ public final class BedDrawing {
   }
 
   private void outline() {
-    svg.add("<path class=\"outline\" d=\"%s\" fill=\"none\" stroke=\"#1d2b22\" stroke-width=\"0.6\"/>", path(Shapes.polygon(arrangement.ground().outline())));
+    svg.add("<path class=\"outline\" d=\"%s\" fill=\"none\" stroke=\"#1d2b22\" stroke-width=\"0.6\"/>", path(GroundShapes.polygon(arrangement.ground().outline())));
   }
 
   /** Ground covers as patches: one shape for all plants that have grown together. */

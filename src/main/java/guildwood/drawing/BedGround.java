@@ -28,6 +28,9 @@ public record BedGround(Footprint outline, boolean south, boolean traced, List<S
   public record Strip(String name, List<GroundPoint> line, double widthM) {
     public Strip {
       line = List.copyOf(line);
+      if (line.size() < 2 || !(widthM > 0)) {
+        throw new IllegalArgumentException("no path " + name + " of " + line.size() + " points, " + widthM + " m wide");
+      }
     }
   }
 

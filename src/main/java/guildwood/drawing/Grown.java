@@ -1,5 +1,6 @@
 package guildwood.drawing;
 
+import guildwood.site.GroundShapes;
 import guildwood.species.Layer;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -37,7 +38,7 @@ public record Grown(Arrangement arrangement, int year, Map<Spot, GrownPlant> bod
 
   /** Share of the bed under the crowns of each layer that is in the guild, and under any crown at all. */
   public Cover cover() {
-    Geometry bed = Shapes.polygon(arrangement.ground().outline());
+    Geometry bed = GroundShapes.polygon(arrangement.ground().outline());
     Map<Layer, Geometry> layers = new EnumMap<>(Layer.class);
     for (PlantKind kind : arrangement.kinds()) {
       layers.merge(kind.layer(), patch(kind).intersection(bed), (a, b) -> Shapes.union(List.of(a, b)));

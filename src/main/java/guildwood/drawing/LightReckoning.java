@@ -1,6 +1,7 @@
 package guildwood.drawing;
 
 import guildwood.kernel.Range;
+import guildwood.site.GroundShapes;
 import guildwood.site.sun.BedGrid;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Obstacle;
@@ -62,7 +63,7 @@ public final class LightReckoning {
   }
 
   private static List<GroundPoint> cells(BedGround ground) {
-    double area = Shapes.polygon(ground.outline()).getArea();
+    double area = GroundShapes.polygon(ground.outline()).getArea();
     for (double cell = Math.sqrt(area / CELLS);; cell /= 2) {
       List<GroundPoint> middles = BedGrid.over(ground.outline(), cell).middlesWithin(ground.outline());
       if (!middles.isEmpty()) {

@@ -47,8 +47,9 @@ final class Places {
       double beyond = Math.max(0, plot.accessM(x, y) - radius - rules.reachM());
       cost += REACH * beyond * beyond;
     }
-    if (kind.needsSun()) {
-      cost += LIGHT * canopy.shade(x, y);
+    double need = kind.needOfLight();
+    if (need > 0) {
+      cost += LIGHT * need * canopy.shade(x, y);
     }
     if (kind.isGrouped() && crowd.kindOf[plant] < middleX.length) {
       cost += fromPatch(crowd.kindOf[plant], x, y);

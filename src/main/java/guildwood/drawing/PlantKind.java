@@ -48,6 +48,11 @@ public record PlantKind(
     return layer.compareTo(Layer.HERB) >= 0;
   }
 
+  /** How much shade harms it, 0 to 1: by the hours of sun it asks for, six and more for 1. */
+  double needOfLight() {
+    return needsSun ? 1 : light.map(l -> Math.min(1, (l.tolerated().min() + l.preferred().min()) / 2 / 6)).orElse(0.3);
+  }
+
   /** Ground under all its mature crowns, overlaps counted twice, m2. */
   public double crownAreaM2() {
     return plants * Math.PI * crownM * crownM / 4;

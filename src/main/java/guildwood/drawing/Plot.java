@@ -1,5 +1,6 @@
 package guildwood.drawing;
 
+import guildwood.site.GroundShapes;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Tree;
 import java.util.ArrayList;
@@ -20,21 +21,19 @@ final class Plot {
   private final Envelope reach;
   private final boolean south;
   private final boolean walkable;
-  private final List<Segments> pathLines = new ArrayList<>();
-  private final List<Double> pathHalves = new ArrayList<>();
+  private final List<Segments> paths = new ArrayList<>();
   private final double areaM2;
 
   Plot(BedGround ground, ArrangingRules rules) {
-    Geometry outline = Shapes.polygon(ground.outline());
+    Geometry outline = GroundShapes.polygon(ground.outline());
     edge = Segments.around(outline);
     reach = outline.getEnvelopeInternal();
     south = ground.south();
     areaM2 = outline.getArea();
     for (BedGround.Strip path : ground.paths()) {
-      pathLines.add(Segments.of(path.line()));
-      pathHalves.add(path.widthM() / 2);
+      paths.add(Segments.around(GroundShapes.strip(path.line(), path.widthM())));
     }
-    walkable = rules.walkableEdge() || pathLines.isEmpty();
+    walkable = rules.walkableEdge() || paths.isEmpty();
     free = Segments.around(standing(ground, outline));
   }
 
@@ -42,7 +41,7 @@ final class Plot {
   private static Geometry standing(BedGround ground, Geometry outline) {
     Geometry taken = outline;
     for (BedGround.Strip path : ground.paths()) {
-      taken = taken.difference(Shapes.strip(path));
+      taken = taken.difference(GroundShapes.strip(path.line(), path.widthM()));
     }
     for (Tree tree : ground.treesInside()) {
       taken = taken.difference(Shapes.circle(tree.foot().xM(), tree.foot().yM(), TRUNK_M));
@@ -85,8 +84,8 @@ final class Plot {
   /** How far people stand from it at the nearest: on a path or, where they can walk there, at the edge. */
   double accessM(double x, double y) {
     double least = walkable ? edge.distanceM(x, y) : Double.POSITIVE_INFINITY;
-    for (int i = 0; i < pathLines.size(); i++) {
-      least = Math.min(least, Math.max(0, pathLines.get(i).distanceM(x, y) - pathHalves.get(i)));
+    for (Segments path : paths) {
+      least = path.hold(x, y) ? 0 : Math.min(least, path.distanceM(x, y));
     }
     return least;
   }
@@ -94,8 +93,8 @@ final class Plot {
   /** How deep into a path a point lies; 0 beside all of them. */
   double onPathM(double x, double y) {
     double deepest = 0;
-    for (int i = 0; i < pathLines.size(); i++) {
-      deepest = Math.max(deepest, pathHalves.get(i) - pathLines.get(i).distanceM(x, y));
+    for (Segments path : paths) {
+      deepest = path.hold(x, y) ? Math.max(deepest, path.distanceM(x, y)) : deepest;
     }
     return deepest;
   }

@@ -1,6 +1,5 @@
 package guildwood.drawing;
 
-import guildwood.site.sun.GroundPoint;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -8,7 +7,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
-/** Straight pieces of lines on the ground: how far a point is from the nearest, and on which side of closed ones. */
+/** The sides of polygons on the ground: how far a point is from the nearest, and whether it lies within. */
 final class Segments {
   private final double[] ax;
   private final double[] ay;
@@ -20,14 +19,6 @@ final class Segments {
     ay = all.stream().mapToDouble(s -> s[1]).toArray();
     bx = all.stream().mapToDouble(s -> s[2]).toArray();
     by = all.stream().mapToDouble(s -> s[3]).toArray();
-  }
-
-  static Segments of(List<GroundPoint> line) {
-    List<double[]> all = new ArrayList<>();
-    for (int i = 1; i < line.size(); i++) {
-      all.add(new double[] {line.get(i - 1).xM(), line.get(i - 1).yM(), line.get(i).xM(), line.get(i).yM()});
-    }
-    return new Segments(all);
   }
 
   /** All rings of polygons, holes included. */
@@ -49,10 +40,6 @@ final class Segments {
     for (int i = 1; i < c.length; i++) {
       all.add(new double[] {c[i - 1].x, c[i - 1].y, c[i].x, c[i].y});
     }
-  }
-
-  boolean isEmpty() {
-    return ax.length == 0;
   }
 
   /** Whether closed rings hold a point. */

@@ -1,16 +1,13 @@
 package guildwood.drawing;
 
-import guildwood.site.sun.Footprint;
-import guildwood.site.sun.GroundPoint;
 import java.util.Collection;
-import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
-/** Outlines, paths and crowns as shapes to cut and join. */
+/** Crowns as shapes to cut and join. */
 final class Shapes {
   private static final GeometryFactory MAKE = new GeometryFactory();
 
@@ -21,21 +18,6 @@ final class Shapes {
   private static final double REACH = Math.sqrt(2 * Math.PI / CORNERS / Math.sin(2 * Math.PI / CORNERS));
 
   private Shapes() {}
-
-  static Polygon polygon(Footprint outline) {
-    List<GroundPoint> corners = outline.corners();
-    Coordinate[] ring = new Coordinate[corners.size() + 1];
-    for (int i = 0; i < ring.length; i++) {
-      GroundPoint corner = corners.get(i % corners.size());
-      ring[i] = new Coordinate(corner.xM(), corner.yM());
-    }
-    return MAKE.createPolygon(ring);
-  }
-
-  static Geometry strip(BedGround.Strip path) {
-    Coordinate[] line = path.line().stream().map(p -> new Coordinate(p.xM(), p.yM())).toArray(Coordinate[]::new);
-    return line.length < 2 ? MAKE.createPolygon() : MAKE.createLineString(line).buffer(path.widthM() / 2);
-  }
 
   /** A round crown, as a polygon of exactly its area. */
   static Polygon circle(double x, double y, double radiusM) {

@@ -1,5 +1,6 @@
 package guildwood.drawing;
 
+import guildwood.site.GroundShapes;
 import guildwood.site.sun.GroundPoint;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
@@ -58,7 +59,7 @@ public record Sheet(int scale, Paper paper, double widthMm, double heightMm, Box
 
   /** The bed with all its grown crowns. */
   private static Envelope extent(Arrangement arrangement) {
-    Envelope extent = Shapes.polygon(arrangement.ground().outline()).getEnvelopeInternal();
+    Envelope extent = GroundShapes.polygon(arrangement.ground().outline()).getEnvelopeInternal();
     var kinds = arrangement.byId();
     for (Spot spot : arrangement.spots()) {
       double radius = kinds.get(spot.speciesId()).crownM() / 2;

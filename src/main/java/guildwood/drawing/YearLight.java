@@ -19,7 +19,7 @@ public record YearLight(double groundHours, double openHours, Map<String, Range>
   }
 
   /** Those plants of the guild that get too little light in this year: their fit on light falls below borderline. */
-  List<Shaded> shaded(Arrangement arrangement) {
+  public List<Shaded> shaded(Arrangement arrangement) {
     return arrangement.kinds().stream().flatMap(kind -> shaded(kind).stream()).toList();
   }
 
