@@ -30,7 +30,7 @@ final class RandomGuilds {
   static Case filled(long seed, double share) {
     Random dice = new Random(seed * 0x9E3779B97F4A7C15L + 5);
     BedGround ground = ground((int) (seed % 4), dice, 6 + dice.nextDouble() * 34);
-    double area = Shapes.polygon(ground.outline()).getArea();
+    double area = guildwood.site.GroundShapes.polygon(ground.outline()).getArea();
     List<PlantKind> kinds = new ArrayList<>();
     for (Layer layer : Layer.values()) {
       double room = share * (layer == Layer.CLIMBER ? Math.max(area / 6, Math.min(area, 2)) : area);
