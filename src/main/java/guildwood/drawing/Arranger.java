@@ -45,8 +45,9 @@ public final class Arranger {
       new LayerPlacing(plot, crowd, new Places(plot, rules, canopy, tallest), seed + layer.ordinal()).place();
       for (int i = 0; i < crowd.size; i++) {
         PlantKind kind = crowd.kind(i);
-        canopy.add(crowd.x[i], crowd.y[i], kind.crownM() / 2, kind.heightM(), kind.shadePercent() / 100.0,
-            layer.compareTo(Layer.SHRUB) <= 0);
+        if (layer.compareTo(Layer.CLIMBER) <= 0) {
+          canopy.add(crowd.x[i], crowd.y[i], kind.crownM() / 2, kind.heightM(), kind.shadePercent() / 100.0, layer != Layer.CLIMBER);
+        }
         Spot spot = new Spot(kind.speciesId(), crowd.number[i], toMillimetre(crowd.x[i], crowd.y[i]), false);
         spots.add(fixed.getOrDefault(spot.id(), spot));
       }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The plants of the layers above, already placed, and the trees that are there: the shade they throw towards the pole
+ * The trees, shrubs and climbers of the layers above, already placed, and the trees that are there: the shade they throw towards the pole
  * while places are sought. A rough rule of ours, quick to ask; the light of the years is reckoned by the sun model.
  */
 final class Canopy {

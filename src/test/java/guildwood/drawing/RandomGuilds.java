@@ -29,7 +29,7 @@ final class RandomGuilds {
   /** Fills every layer that has a plant narrow enough up to a share of the bed's area, never beyond. */
   static Case filled(long seed, double share) {
     Random dice = new Random(seed * 0x9E3779B97F4A7C15L + 5);
-    BedGround ground = ground((int) (seed % 4), dice, 6 + dice.nextDouble() * 34);
+    BedGround ground = ground((int) (seed % 4), dice, 5 + dice.nextDouble() * 25);
     double area = guildwood.site.GroundShapes.polygon(ground.outline()).getArea();
     List<PlantKind> kinds = new ArrayList<>();
     for (Layer layer : Layer.values()) {
