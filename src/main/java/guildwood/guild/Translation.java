@@ -106,7 +106,7 @@ final class Translation {
     }
     int planted = (int) baseMembers.stream().filter(m -> m.added() > 0).count();
     int mostItems = Math.max(0, problem.rules().maxSpecies() - planted);
-    return new Selection(made, baseValue(), mostItems, caps, budget, groupRoom(), earned(), musts());
+    return new Selection(made, baseValue(), mostItems, caps, budget, groupRoom(), earned(), musts(), guildwood.guild.search.Tally.NONE);
   }
 
   private long[] caps() {
@@ -187,7 +187,7 @@ final class Translation {
     int price = problem.rules().budgetCents().isPresent() ? price(candidate) : 0;
     int enough = scale.enough(candidate.stature().orElseThrow().crownDm2()) - problem.standing(candidate.speciesId());
     return new Item(fewest, served ? fewest : alone, most, candidate.supply().free(), price, Math.max(0, enough), each,
-        PointScale.beyond(each), scale.perPlantMilli(), uses(candidate), units(candidate, stands), group(candidate, stands),
+        PointScale.beyond(each), scale.perPlantMilli(), 0, uses(candidate), units(candidate, stands), group(candidate, stands),
         bitsOf(candidate.manners().gives()), bitsOf(candidate.manners().suffers()), !served, partners);
   }
 

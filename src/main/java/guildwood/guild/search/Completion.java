@@ -176,6 +176,11 @@ final class Completion {
 
   private void split(Fixing fixing, double limit) {
     Prices prices = descent.best.copy();
+    if (s.tally.isOpen() && s.tally.must() && fixing.tally == Fixing.OPEN) {
+      add(limit, fixing.withTally(Fixing.IN), prices);
+      add(limit, fixing.withTally(Fixing.OUT), prices.copy());
+      return;
+    }
     int item = best.value() < 0 ? hardestMust(fixing) : -1;
     item = item >= 0 ? item : quarreller(fixing);
     item = item >= 0 ? item : partnerOfLoner(fixing);

@@ -29,6 +29,9 @@ final class Remainder {
 
   final int[] reachable;
 
+  /** The most that the tally can come to. */
+  long tallyReach;
+
   /** How many more items may be chosen, in all and of every group. */
   int picksLeft;
 
@@ -64,7 +67,7 @@ final class Remainder {
       again = ruleOut();
     }
     reach();
-    return true;
+    return fixing.tally != Fixing.IN || tallyReach >= s.tally.missing();
   }
 
   boolean isIn(int i) {
@@ -198,6 +201,7 @@ final class Remainder {
 
   /** Units every aim can still get at most: those of the largest open providers that may be picked. */
   private void reach() {
+    tallyReach = s.tally.isOpen() ? tallyReach() : 0;
     int[] whole = new int[reachable.length];
     int[] half = new int[reachable.length];
     for (int o = 0; o < opens; o++) {
@@ -214,5 +218,22 @@ final class Remainder {
       int wholes = Math.min(whole[w], picksLeft);
       reachable[w] = 2 * wholes + Math.min(half[w], picksLeft - wholes);
     }
+  }
+
+  /** All that the items that are in can add, and the open ones that can add most. */
+  private long tallyReach() {
+    long reach = 0;
+    for (int i = 0; i < s.items; i++) {
+      reach += isIn(i) ? s.adds[i] * high[i] : 0;
+    }
+    long[] can = new long[opens];
+    for (int o = 0; o < opens; o++) {
+      can[o] = s.adds[open[o]] * high[open[o]];
+    }
+    Arrays.sort(can);
+    for (int k = 0; k < Math.min(picksLeft, opens); k++) {
+      reach += can[opens - 1 - k];
+    }
+    return reach;
   }
 }
