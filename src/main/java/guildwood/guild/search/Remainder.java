@@ -37,8 +37,11 @@ final class Remainder {
 
   final int[] groupLeft;
 
+  private final TallyReach reachOfTally;
+
   Remainder(Selection selection) {
     s = selection;
+    reachOfTally = new TallyReach(s, this);
     open = new int[s.items];
     low = new int[s.items];
     high = new int[s.items];
@@ -201,7 +204,7 @@ final class Remainder {
 
   /** Units every aim can still get at most: those of the largest open providers that may be picked. */
   private void reach() {
-    tallyReach = s.tally.isOpen() ? tallyReach() : 0;
+    tallyReach = s.tally.isOpen() ? reachOfTally.most() : 0;
     int[] whole = new int[reachable.length];
     int[] half = new int[reachable.length];
     for (int o = 0; o < opens; o++) {
@@ -218,22 +221,5 @@ final class Remainder {
       int wholes = Math.min(whole[w], picksLeft);
       reachable[w] = 2 * wholes + Math.min(half[w], picksLeft - wholes);
     }
-  }
-
-  /** All that the items that are in can add, and the open ones that can add most. */
-  private long tallyReach() {
-    long reach = 0;
-    for (int i = 0; i < s.items; i++) {
-      reach += isIn(i) ? s.adds[i] * high[i] : 0;
-    }
-    long[] can = new long[opens];
-    for (int o = 0; o < opens; o++) {
-      can[o] = s.adds[open[o]] * high[open[o]];
-    }
-    Arrays.sort(can);
-    for (int k = 0; k < Math.min(picksLeft, opens); k++) {
-      reach += can[opens - 1 - k];
-    }
-    return reach;
   }
 }
