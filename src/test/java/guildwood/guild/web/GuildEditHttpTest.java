@@ -164,7 +164,7 @@ class GuildEditHttpTest {
     assertEquals(Map.of("malus-domestica", 2, ASPARAGUS, 5), TestBed.plants(bed.plant("x", ASPARAGUS, "5")), "they are in without being named");
     Page three = bed.plant("x", "malus-domestica", "3");
     assertTrue(three.says("3 plants in all, 1 to put in"));
-    assertTrue(three.says("3 (2 there already)"));
+    assertTrue(three.says("3 2 there already, 1 to get"));
   }
 
   @Test
