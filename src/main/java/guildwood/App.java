@@ -6,9 +6,11 @@ import guildwood.account.web.Gate;
 import guildwood.account.web.SignInPages;
 import guildwood.bed.Beds;
 import guildwood.bed.NearPlants;
+import guildwood.bed.Outlines;
 import guildwood.bed.SurveyReadings;
 import guildwood.bed.store.SqlBeds;
 import guildwood.bed.store.SqlNearPlants;
+import guildwood.bed.store.SqlOutlines;
 import guildwood.bed.store.SqlSurroundings;
 import guildwood.bed.survey.web.PickPages;
 import guildwood.bed.survey.web.SurveyFormPages;
@@ -45,6 +47,8 @@ import guildwood.site.exchange.IndicatorFiles;
 import guildwood.site.store.SqlSites;
 import guildwood.site.store.SqlSurveys;
 import guildwood.site.web.SiteFormPages;
+import guildwood.siteplan.PlanRecords;
+import guildwood.siteplan.store.SqlPlanRecords;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
@@ -63,6 +67,7 @@ import guildwood.web.Routes;
 import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
+import guildwood.web.Uploads;
 import io.javalin.Javalin;
 import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
@@ -76,13 +81,15 @@ import java.util.concurrent.atomic.AtomicReference;
 public final class App implements AutoCloseable {
   private final Settings settings;
   private final Database database;
+  private final FileRoom files;
   private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
 
-  private App(Settings settings, Database database, Compositions compositions, Javalin server, List<String> greeting) {
+  private App(Settings settings, Database database, FileRoom files, Compositions compositions, Javalin server, List<String> greeting) {
     this.settings = settings;
     this.database = database;
+    this.files = files;
     this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
@@ -91,19 +98,22 @@ public final class App implements AutoCloseable {
   /** Opens the database and serves the pages until {@link #close}. */
   public static App start(Settings settings) {
     Database database = settings.demo() ? Database.inMemory() : Database.open(settings.dataDirectory());
+    FileRoom files = FileRoom.of(settings);
     try {
-      return start(settings, database);
+      return start(settings, database, files);
     } catch (RuntimeException e) {
       database.close();
+      files.close();
       throw e;
     }
   }
 
-  private static App start(Settings settings, Database database) {
+  private static App start(Settings settings, Database database, FileRoom files) {
     Clock clock = Clock.systemUTC();
     Messages messages = new Messages();
     Csrf csrf = new Csrf();
     Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
+    Uploads uploads = new Uploads(files.of("incoming"));
     Accounts accounts = new SqlAccounts(database);
     SpeciesRecords species = new SqlSpeciesRecords(database);
     FirstFilling.fill(species, messages, FirstFilling.SEED);
@@ -111,6 +121,8 @@ public final class App implements AutoCloseable {
     Beds beds = new SqlBeds(database);
     NearPlants nearPlants = new SqlNearPlants(database);
     Surroundings surroundings = new SqlSurroundings(database);
+    Outlines outlines = new SqlOutlines(database);
+    PlanRecords plans = new SqlPlanRecords(database, outlines);
     SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
@@ -120,6 +132,7 @@ public final class App implements AutoCloseable {
     if (settings.demo()) {
       DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
+      DemoPlan.fill(sites, beds, outlines, plans);
     }
     String setupToken = Tokens.fresh();
 
@@ -166,7 +179,7 @@ public final class App implements AutoCloseable {
     if (!settings.demo() && !accounts.anyExists()) {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
-    return new App(settings, database, compositions, server, greeting);
+    return new App(settings, database, files, compositions, server, greeting);
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
@@ -219,5 +232,6 @@ public final class App implements AutoCloseable {
     server.stop();
     compositions.close();
     database.close();
+    files.close();
   }
 }

@@ -14,7 +14,6 @@ import guildwood.guild.Rules;
 import guildwood.guild.Wish;
 import guildwood.guild.WishKind;
 import guildwood.guild.web.Desk;
-import guildwood.kernel.Finding;
 import guildwood.site.Basis;
 import guildwood.site.ClimateReader;
 import guildwood.site.Condition;
@@ -25,7 +24,6 @@ import guildwood.site.sun.Footprint;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
-import guildwood.species.exchange.CsvTable;
 import guildwood.species.exchange.CsvTable.Row;
 import java.time.Clock;
 import java.time.MonthDay;
@@ -37,7 +35,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.stream.Stream;
 
 /** The invented site of the demonstration, from {@code seed-data/demo}; its first guild is composed at the start. */
 final class DemoSite {
@@ -65,10 +62,10 @@ final class DemoSite {
   }
 
   private void addSites() {
-    List<Row> conditions = rows("site-conditions", "site", "axis", "value", "basis");
-    for (Row row : rows("sites", "name", "place", "latitude_degrees", "longitude_degrees", "last_spring_frost", "first_autumn_frost", "note")) {
+    List<Row> conditions = DemoRows.of("site-conditions", "site", "axis", "value", "basis");
+    for (Row row : DemoRows.of("sites", "name", "place", "latitude_degrees", "longitude_degrees", "last_spring_frost", "first_autumn_frost", "note")) {
       Site site = new Site(0, row.cell("name"), row.cell("place"),
-          OptionalDouble.of(number(row, "latitude_degrees")), OptionalDouble.of(number(row, "longitude_degrees")),
+          OptionalDouble.of(DemoRows.number(row, "latitude_degrees")), OptionalDouble.of(DemoRows.number(row, "longitude_degrees")),
           Optional.of(MonthDay.parse("--" + row.cell("last_spring_frost"))),
           Optional.of(MonthDay.parse("--" + row.cell("first_autumn_frost"))),
           conditions(conditions, "site", row.cell("name")), row.cell("note"));
@@ -77,9 +74,9 @@ final class DemoSite {
   }
 
   private void addBeds(String siteName, long siteId) {
-    List<Row> conditions = rows("bed-conditions", "bed", "axis", "value", "basis");
-    List<Row> standing = rows("standing", "bed", "species", "plants");
-    for (Row row : rows("beds", "site", "name", "area_m2", "length_m", "width_m", "turn_degrees",
+    List<Row> conditions = DemoRows.of("bed-conditions", "bed", "axis", "value", "basis");
+    List<Row> standing = DemoRows.of("standing", "bed", "species", "plants");
+    for (Row row : DemoRows.of("beds", "site", "name", "area_m2", "length_m", "width_m", "turn_degrees",
         "east_m", "north_m", "note")) {
       if (!row.cell("site").equals(siteName)) {
         continue;
@@ -88,9 +85,9 @@ final class DemoSite {
       List<Bed.Standing> there = standing.stream().filter(s -> s.cell("bed").equals(name))
           .map(s -> new Bed.Standing(s.cell("species"), Integer.parseInt(s.cell("plants")))).toList();
       Optional<Rectangle> size = row.cell("length_m").isEmpty() ? Optional.empty()
-          : Optional.of(new Rectangle(number(row, "length_m"), number(row, "width_m"), number(row, "turn_degrees")));
-      long id = beds.add(new Bed(0, siteId, name, number(row, "area_m2"), size,
-          Optional.of(new GroundPoint(number(row, "east_m"), number(row, "north_m"))),
+          : Optional.of(new Rectangle(DemoRows.number(row, "length_m"), DemoRows.number(row, "width_m"), DemoRows.number(row, "turn_degrees")));
+      long id = beds.add(new Bed(0, siteId, name, DemoRows.number(row, "area_m2"), size,
+          Optional.of(new GroundPoint(DemoRows.number(row, "east_m"), DemoRows.number(row, "north_m"))),
           conditions(conditions, "bed", name), there, row.cell("note"))).orElseThrow();
       bedIds.put(name, id);
       addNearby(siteId, name, id);
@@ -98,18 +95,16 @@ final class DemoSite {
   }
 
   private void addNearby(long siteId, String bed, long bedId) {
-    for (Row row : rows("trees", "bed", "name", "east_m", "north_m", "height_m", "crown_base_m", "crown_radius_m",
+    for (Row row : DemoRows.of("trees", "bed", "name", "east_m", "north_m", "height_m", "crown_base_m", "crown_radius_m",
         "light_in_leaf", "light_bare", "evergreen")) {
       if (row.cell("bed").equals(bed)) {
-        add(row, siteId, bedId, new GroundPoint(number(row, "east_m"), number(row, "north_m")), new Crown(number(row, "crown_base_m"), number(row, "crown_radius_m"),
-            number(row, "light_in_leaf"), number(row, "light_bare"), row.cell("evergreen").equals("yes")));
+        add(row, siteId, bedId, new GroundPoint(DemoRows.number(row, "east_m"), DemoRows.number(row, "north_m")), new Crown(DemoRows.number(row, "crown_base_m"), DemoRows.number(row, "crown_radius_m"),
+            DemoRows.number(row, "light_in_leaf"), DemoRows.number(row, "light_bare"), row.cell("evergreen").equals("yes")));
       }
     }
-    for (Row row : rows("buildings", "bed", "name", "height_m", "corners_m")) {
+    for (Row row : DemoRows.of("buildings", "bed", "name", "height_m", "corners_m")) {
       if (row.cell("bed").equals(bed)) {
-        List<GroundPoint> corners = Stream.of(row.cell("corners_m").split(";")).map(corner -> corner.split(" "))
-            .map(pair -> new GroundPoint(Double.parseDouble(pair[0]), Double.parseDouble(pair[1]))).toList();
-        Walls walls = new Walls(new Walls.Corners(Footprint.through("corners_m", corners).orThrow()));
+        Walls walls = new Walls(new Walls.Corners(Footprint.through("corners_m", DemoRows.points(row, "corners_m")).orThrow()));
         add(row, siteId, bedId, new GroundPoint(0, 0), walls);
       }
     }
@@ -117,11 +112,7 @@ final class DemoSite {
 
   private void add(Row row, long siteId, long bedId, GroundPoint at, Nearby.Body body) {
     surroundings.add(new Nearby(0, siteId, OptionalLong.of(bedId), row.cell("name"), at,
-        Nearby.Height.told(number(row, "height_m")), body)).orElseThrow();
-  }
-
-  private static double number(Row row, String column) {
-    return Double.parseDouble(row.cell(column));
+        Nearby.Height.told(DemoRows.number(row, "height_m")), body)).orElseThrow();
   }
 
   private static Map<Axis, Condition> conditions(List<Row> rows, String column, String name) {
@@ -140,7 +131,7 @@ final class DemoSite {
 
   private void addWishes() {
     Map<String, List<Wish>> wishes = new HashMap<>();
-    for (Row row : rows("wishes", "bed", "kind", "item", "must", "weight")) {
+    for (Row row : DemoRows.of("wishes", "bed", "kind", "item", "must", "weight")) {
       Wish wish = new Wish(WishKind.ofKey(row.cell("kind")), row.cell("item"), row.cell("must").equals("must"),
           Integer.parseInt(row.cell("weight")));
       wishes.computeIfAbsent(row.cell("bed"), bed -> new ArrayList<>()).add(wish);
@@ -155,15 +146,5 @@ final class DemoSite {
     long id = bedIds.get(PLANNED_BED);
     var found = new Composer(Effort.QUICK).compose(desk.problem(desk.plan(id)), 1, 1, Progress.UNWATCHED);
     guilds.save(id, "Round the old apple", found.best().guild(), clock.instant());
-  }
-
-  private static List<Row> rows(String file, String... columns) {
-    List<Finding> findings = new ArrayList<>();
-    String path = "seed-data/demo/" + file + ".csv";
-    List<Row> rows = CsvTable.read(path, () -> DemoSite.class.getResourceAsStream("/" + path), List.of(columns), findings);
-    if (!findings.isEmpty()) {
-      throw new IllegalStateException("the demonstration's data cannot be read: " + findings);
-    }
-    return rows;
   }
 }

@@ -3,15 +3,12 @@ package guildwood;
 import guildwood.bed.Bed;
 import guildwood.bed.Beds;
 import guildwood.bed.SurveyReadings;
-import guildwood.kernel.Finding;
 import guildwood.site.survey.CoverScale;
 import guildwood.site.survey.PlantLines;
 import guildwood.site.survey.SurveySheet;
 import guildwood.species.WetlandRegion;
-import guildwood.species.exchange.CsvTable;
 import guildwood.species.exchange.CsvTable.Row;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,8 +20,8 @@ final class DemoSurveys {
   private DemoSurveys() {}
 
   static void fill(Beds beds, SurveyReadings readings) {
-    List<Row> plants = rows("survey-plants", "survey", "line");
-    for (Row row : rows("surveys", "bed", "name", "date", "plot_size_m2", "region", "note")) {
+    List<Row> plants = DemoRows.of("survey-plants", "survey", "line");
+    for (Row row : DemoRows.of("surveys", "bed", "name", "date", "plot_size_m2", "region", "note")) {
       Bed bed = beds.all().stream().filter(b -> b.name().equals(row.cell("bed"))).findFirst().orElseThrow();
       String lines = plants.stream().filter(p -> p.cell("survey").equals(row.cell("name"))).map(p -> p.cell("line"))
           .collect(Collectors.joining("\n"));
@@ -33,15 +30,5 @@ final class DemoSurveys {
           CoverScale.PERCENT, Optional.of(WetlandRegion.valueOf(row.cell("region"))), row.cell("note"),
           PlantLines.read(lines, CoverScale.PERCENT, readings.names()::find, "line").orThrow())).orElseThrow();
     }
-  }
-
-  private static List<Row> rows(String file, String... columns) {
-    List<Finding> findings = new ArrayList<>();
-    String path = "seed-data/demo/" + file + ".csv";
-    List<Row> rows = CsvTable.read(path, () -> DemoSurveys.class.getResourceAsStream("/" + path), List.of(columns), findings);
-    if (!findings.isEmpty()) {
-      throw new IllegalStateException("the demonstration's data cannot be read: " + findings);
-    }
-    return rows;
   }
 }

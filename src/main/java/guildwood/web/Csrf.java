@@ -45,8 +45,8 @@ public final class Csrf {
     String site = ctx.header("Sec-Fetch-Site");
     boolean fromHere = site == null || site.equals("same-origin") || site.equals("none");
     String visit = ctx.cookie(COOKIE);
-    String sent = ctx.formParam(FIELD);
-    if (!fromHere || visit == null || sent == null || !same(sent, Tokens.hash("csrf:" + visit))) {
+    Optional<String> sent = fromHere && visit != null ? Upload.field(ctx, FIELD) : Optional.empty();
+    if (sent.isEmpty() || !same(sent.get(), Tokens.hash("csrf:" + visit))) {
       throw new ForbiddenResponse("csrf");
     }
   }

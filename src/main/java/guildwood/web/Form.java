@@ -29,7 +29,8 @@ public final class Form {
 
   /** The form as it came in. */
   public static Form read(Context ctx, Messages messages) {
-    return new Form(new LinkedHashMap<>(ctx.formParamMap()), messages);
+    Map<String, List<String>> sent = Upload.find(ctx).map(Upload::fields).orElseGet(ctx::formParamMap);
+    return new Form(new LinkedHashMap<>(sent), messages);
   }
 
   /** A form to be filled in, with starting values. */

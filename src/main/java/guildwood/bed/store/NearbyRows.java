@@ -3,16 +3,14 @@ package guildwood.bed.store;
 import guildwood.bed.sun.Crown;
 import guildwood.bed.sun.Nearby;
 import guildwood.bed.sun.Walls;
-import guildwood.site.sun.Footprint;
+import guildwood.site.store.PointText;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.PacedHeight;
 import guildwood.site.sun.Rectangle;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
 import org.jdbi.v3.core.statement.SqlStatement;
 
 /** Trees and buildings as rows of one table: the columns of the other kind stay empty. */
@@ -34,7 +32,7 @@ final class NearbyRows {
           row.getDouble("light_in_leaf"), row.getDouble("light_bare"), row.getBoolean("evergreen"));
     }
     String corners = row.getString("corners");
-    return new Walls(corners != null ? new Walls.Corners(outline(corners))
+    return new Walls(corners != null ? new Walls.Corners(PointText.outline(corners))
         : new Walls.Box(new Rectangle(row.getDouble("length_m"), row.getDouble("width_m"), row.getDouble("turn_degrees"))));
   }
 
@@ -43,7 +41,7 @@ final class NearbyRows {
     Optional<Crown> crown = nearby.body() instanceof Crown c ? Optional.of(c) : Optional.empty();
     Optional<Walls.Plan> plan = nearby.body() instanceof Walls walls ? Optional.of(walls.plan()) : Optional.empty();
     Optional<Rectangle> box = plan.flatMap(p -> p instanceof Walls.Box b ? Optional.of(b.rectangle()) : Optional.empty());
-    Optional<String> corners = plan.flatMap(p -> p instanceof Walls.Corners c ? Optional.of(text(c.outline())) : Optional.empty());
+    Optional<String> corners = plan.flatMap(p -> p instanceof Walls.Corners c ? Optional.of(PointText.of(c.outline())) : Optional.empty());
     return statement
         .bind("bed", nearby.fromBed().isPresent() ? (Long) nearby.fromBed().getAsLong() : null)
         .bind("name", nearby.name()).bind("east", nearby.at().xM()).bind("north", nearby.at().yM())
@@ -57,15 +55,5 @@ final class NearbyRows {
         .bind("length", box.map(Rectangle::lengthM).orElse(null)).bind("width", box.map(Rectangle::widthM).orElse(null))
         .bind("turn", box.map(Rectangle::turnDegrees).orElse(null))
         .bind("corners", corners.orElse(null));
-  }
-
-  /** Kept as {@code east north;east north;...} in metres, each number written so that it reads back the same. */
-  private static String text(Footprint outline) {
-    return outline.corners().stream().map(corner -> corner.xM() + " " + corner.yM()).collect(Collectors.joining(";"));
-  }
-
-  private static Footprint outline(String text) {
-    return Footprint.through("", Arrays.stream(text.split(";")).map(corner -> corner.split(" "))
-        .map(pair -> new GroundPoint(Double.parseDouble(pair[0]), Double.parseDouble(pair[1]))).toList()).orThrow();
   }
 }

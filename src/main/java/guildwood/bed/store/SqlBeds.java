@@ -76,6 +76,10 @@ public final class SqlBeds implements Beds {
       Bed after = change.apply(before);
       bind(h.createUpdate("update bed set name = :name, area_m2 = :area, length_m = :length, width_m = :width, turn_degrees = :turn,"
           + " east_m = :east, north_m = :north, note = :note where id = :id"), after).bind("id", id).execute();
+      boolean outlined = after.areaM2() == before.areaM2() && after.size().equals(before.size()) && after.middle().isPresent();
+      if (!outlined) {
+        h.createUpdate("delete from bed_outline where bed_id = :id").bind("id", id).execute();
+      }
       writeParts(h, id, after);
       return find(h, id).orElseThrow();
     }));

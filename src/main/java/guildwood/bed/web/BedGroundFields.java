@@ -1,6 +1,7 @@
 package guildwood.bed.web;
 
 import guildwood.bed.Bed;
+import guildwood.bed.BedOutline;
 import guildwood.kernel.Finding;
 import guildwood.site.sun.Compass;
 import guildwood.site.sun.GroundPoint;
@@ -13,9 +14,6 @@ import java.util.Optional;
 
 /** The fields of a bed's form that tell its rectangle and where it lies on the site. */
 final class BedGroundFields {
-  /** A longer and narrower bed cannot be cut into cells that are few and still fit across it. */
-  private static final double MOST_SLENDER = 200;
-
   /** The bed may fill its rectangle but for rounding, and must fill a quarter of it: less is a slip of the pen. */
   private static final double MOST_FILLED = 1.02;
   private static final double LEAST_FILLED = 0.25;
@@ -48,8 +46,8 @@ final class BedGroundFields {
       return Optional.empty();
     }
     Rectangle size = new Rectangle(length.get(), width.get(), turn.get());
-    if (size.slenderness() > MOST_SLENDER) {
-      form.refuse(Finding.of("bed.too-slender", "width", Units.number(MOST_SLENDER, 0)));
+    if (size.slenderness() > BedOutline.MOST_SLENDER) {
+      form.refuse(Finding.of("bed.too-slender", "width", Units.number(BedOutline.MOST_SLENDER, 0)));
     }
     return Optional.of(size);
   }
