@@ -12,10 +12,13 @@ final class Places {
   private static final double POLE = 0.5;
   private static final double OVERHANG = 0.15;
   private static final double OVERHANG_TOO_FAR = 6;
-  private static final double REACH = 4;
+  private static final double REACH = 40;
+  /** What is picked is sought a place this much nearer than an arm reaches, so that it is in reach for certain. */
+  private static final double AMPLE_M = 0.06;
+
   private static final double LIGHT = 2.5;
   private static final double STEMS = 30;
-  private static final double TOGETHER = 0.3;
+  private static final double TOGETHER = 1;
   private static final double PARTNER = 0.02;
 
   private final Plot plot;
@@ -44,7 +47,7 @@ final class Places {
     double cost = POLE * tall * tall * plot.fromPoleM(y) + OVERHANG * over * over + OVERHANG_TOO_FAR * tooFar * tooFar
         + STEMS * canopy.crowding(x, y);
     if (kind.harvested()) {
-      double beyond = Math.max(0, plot.accessM(x, y) - radius - rules.reachM());
+      double beyond = Math.max(0, plot.accessM(x, y) - radius - rules.reachM() + AMPLE_M);
       cost += REACH * beyond * beyond;
     }
     double need = kind.needOfLight();
