@@ -24,10 +24,10 @@ public final class BedDrawing {
   private final String id;
   private final Svg svg = new Svg();
 
-  private BedDrawing(Grown grown, Words words, String id) {
+  private BedDrawing(Grown grown, Sheet sheet, Words words, String id) {
     this.grown = grown;
     arrangement = grown.arrangement();
-    sheet = Sheet.of(arrangement);
+    this.sheet = sheet;
     this.words = words;
     this.id = id;
   }
@@ -52,13 +52,18 @@ public final class BedDrawing {
     String handle(PlantKind kind, Spot spot);
   }
 
+  /** The drawing on small paper. */
+  public static String svg(Grown grown, Words words, String id) {
+    return svg(grown, Sheet.of(grown.arrangement()), words, id);
+  }
+
   /**
    * The drawing.
    *
    * @param id begins with a letter and is used by nothing else on the page
    */
-  public static String svg(Grown grown, Words words, String id) {
-    BedDrawing drawing = new BedDrawing(grown, words, id);
+  public static String svg(Grown grown, Sheet sheet, Words words, String id) {
+    BedDrawing drawing = new BedDrawing(grown, sheet, words, id);
     drawing.open();
     drawing.surroundings();
     drawing.patches();

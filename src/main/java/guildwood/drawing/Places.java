@@ -10,7 +10,7 @@ import guildwood.site.LengthReader;
  */
 final class Places {
   private static final double POLE = 0.5;
-  private static final double OVERHANG = 0.15;
+  private static final double OVERHANG = 0.8;
   private static final double OVERHANG_TOO_FAR = 6;
   private static final double REACH = 40;
   /** What is picked is sought a place this much nearer than an arm reaches, so that it is in reach for certain. */
@@ -18,7 +18,7 @@ final class Places {
 
   private static final double LIGHT = 2.5;
   private static final double STEMS = 30;
-  private static final double TOGETHER = 1;
+  private static final double TOGETHER = 4;
   private static final double PARTNER = 0.02;
 
   private final Plot plot;

@@ -59,13 +59,14 @@ class BedDrawingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1.5, 1, 20", "6, 4, 50", "12, 8, 50", "16, 14, 100", "30, 17, 100", "80, 60, 500"})
-  void theScaleIsTheLargestWhoseSheetFitsItsPaper(double eastM, double northM, int scale) {
+  @CsvSource({"1.5, 1, 20, 50", "6, 4, 50, 50", "12, 8, 100, 50", "16, 14, 100, 100", "30, 17, 200, 100", "80, 60, 500, 500"})
+  void theScaleIsTheLargestWhoseSheetFitsItsPaper(double eastM, double northM, int small, int large) {
     Arrangement arrangement = new Arranger(RandomGuilds.rectangle(eastM, northM), ArrangingRules.USUAL)
         .arrange(List.of(RandomGuilds.kind("herb", Layer.HERB, 3, 0.5)), List.of(), 1);
-    Sheet sheet = Sheet.of(arrangement);
-    assertEquals(scale, sheet.scale());
-    assertTrue(sheet.widthMm() <= sheet.paper().widthMm() && sheet.heightMm() <= sheet.paper().heightMm(), sheet.toString());
+    for (Sheet sheet : List.of(Sheet.of(arrangement), Sheet.of(arrangement, true))) {
+      assertEquals(sheet.paper().isLarge() ? large : small, sheet.scale());
+      assertTrue(sheet.widthMm() <= sheet.paper().widthMm() && sheet.heightMm() <= sheet.paper().heightMm(), sheet.toString());
+    }
   }
 
   /** In black and white layers must differ in something else than their tint. */
