@@ -123,7 +123,7 @@ public final class App implements AutoCloseable {
     Surroundings surroundings = new SqlSurroundings(database);
     Outlines outlines = new SqlOutlines(database);
     PlanRecords plans = new SqlPlanRecords(database, outlines);
-    SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
+    SunScenes scenes = new SunScenes(sites, beds, surroundings, outlines, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
     Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
