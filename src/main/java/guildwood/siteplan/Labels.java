@@ -66,14 +66,20 @@ public final class Labels {
     return Optional.of(new Label(words, inX, inY, box));
   }
 
-  /** The first of several wordings, best first, that finds a place: in the middle of a box, then above, below, right and left of it. */
-  public Optional<Label> placeBy(Box box, List<String> wordings) {
+  /**
+   * The first of several wordings that finds a place.
+   *
+   * @param box what the words belong to; they may stand above, below, right and left of it
+   * @param x where they stand best
+   * @param wordings best first
+   */
+  public Optional<Label> placeBy(Box box, double x, double y, List<String> wordings) {
     double middleX = (box.left + box.right) / 2;
     double middleY = (box.top + box.bottom) / 2;
     double step = 0.75 * letters;
     for (String words : wordings) {
       double half = width(words, letters) / 2 + 0.3 * letters;
-      double[][] places = {{middleX, middleY}, {middleX, box.top - step}, {middleX, box.bottom + step},
+      double[][] places = {{x, y}, {middleX, box.top - step}, {middleX, box.bottom + step},
           {box.right + half, middleY}, {box.left - half, middleY}};
       for (double[] at : places) {
         Optional<Label> placed = place(words, at[0], at[1]);

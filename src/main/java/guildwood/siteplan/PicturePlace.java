@@ -14,11 +14,15 @@ import java.util.List;
  * @param turnDegrees the direction in which its upper edge looks, clockwise from north, below 360
  */
 public record PicturePlace(int widthPx, int heightPx, GroundPoint middle, double metresPerPx, double turnDegrees) {
-  /** From a tenth of a millimetre to 20 m: a photograph of a bed to a picture of a county. */
-  public static final Range METRES_PER_PX = new Range(0.0001, 20);
+  /** From a tenth of a millimetre to 2 m: a photograph of a bed to an aerial picture of a landscape. */
+  public static final Range METRES_PER_PX = new Range(0.0001, 2);
+
+  /** How far from the site's own point its middle may lie, each way. */
+  public static final Range MIDDLE_M = new Range(-10_000, 10_000);
 
   public PicturePlace {
-    if (!METRES_PER_PX.contains(metresPerPx) || !(turnDegrees >= 0 && turnDegrees < 360)) {
+    if (!MIDDLE_M.contains(middle.xM()) || !MIDDLE_M.contains(middle.yM()) || !METRES_PER_PX.contains(metresPerPx)
+        || !(turnDegrees >= 0 && turnDegrees < 360)) {
       throw new IllegalArgumentException("no picture of " + metresPerPx + " m a pixel, turned by " + turnDegrees);
     }
   }
