@@ -27,6 +27,8 @@ import guildwood.bed.web.NearPlantPages;
 import guildwood.bed.web.SitePages;
 import guildwood.choosing.BedChoices;
 import guildwood.choosing.web.LibraryPages;
+import guildwood.exporting.web.TakePages;
+import guildwood.exporting.web.Takeable;
 import guildwood.guild.Guilds;
 import guildwood.guild.store.SqlGuilds;
 import guildwood.guild.web.ComparePages;
@@ -179,6 +181,7 @@ public final class App implements AutoCloseable {
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
     routes.add(new SpeciesTableRoute(species::library));
+    routes.add(new TakePages(pages, species, BedChoices.of(sites, beds), takeables()));
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
@@ -190,6 +193,11 @@ public final class App implements AutoCloseable {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
     return new App(settings, database, files, compositions, server, greeting);
+  }
+
+  /** What can be taken away beside the library; each feature adds its line. */
+  private static List<Takeable> takeables() {
+    return List.of();
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {

@@ -5,6 +5,7 @@ import guildwood.kernel.Finding;
 import guildwood.kernel.Source;
 import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
+import guildwood.species.LibraryMerge;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.species.SpeciesNames;
@@ -146,22 +147,31 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
     database.read(handle -> handle.createQuery("select * from holding").map((row, ctx) -> {
       int cents = row.getInt("price_cents");
       OptionalInt price = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(cents);
-      return new Holding(row.getString("species_id"), row.getInt("plants_on_hand"), price);
+      return new Holding(row.getString("species_id"), row.getInt("plants_on_hand"), row.getInt("plants_to_propagate"), price);
     }).list()).forEach(h -> holdings.put(h.speciesId(), h));
     return Map.copyOf(holdings);
   }
 
   @Override
   public void keep(Holding holding) {
-    Integer cents = holding.priceCents().isPresent() ? holding.priceCents().getAsInt() : null;
-    database.change(handle -> handle.createUpdate(
-            "merge into holding (species_id, plants_on_hand, price_cents) key (species_id) values (:id, :plants, :cents)")
-        .bind("id", holding.speciesId()).bind("plants", holding.plantsOnHand()).bind("cents", cents).execute());
+    database.change(handle -> new LibraryChanges(handle).keep(holding));
   }
 
   @Override
   public void addAll(LibraryContents contents) {
     change(c -> c.addAll(contents));
+  }
+
+  @Override
+  public synchronized LibraryMerge bring(LibraryContents contents) {
+    LibraryMerge merge = LibraryMerge.of(library, holdings(), contents, id -> !RESERVED_IDS.contains(id));
+    if (!merge.isEmpty()) {
+      change(c -> {
+        merge.replaced().forEach(c::changeSource);
+        c.addAll(merge.additions());
+      });
+    }
+    return merge;
   }
 
   private void change(Consumer<LibraryChanges> work) {

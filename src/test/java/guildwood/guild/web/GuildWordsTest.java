@@ -70,6 +70,8 @@ class GuildWordsTest {
         new Gap.Reason.ExcludedByRules(List.of(new RuleBreach(GuildRule.BANNED, List.of(OAK), List.of())), 1),
         new Gap.Reason.ExcludedByRules(List.of(new RuleBreach(GuildRule.BANNED, List.of(OAK), List.of())), 1234),
         new Gap.Reason.NoRoom(OAK, List.of(new RuleBreach(GuildRule.LAYER_FULL, List.of(OAK), List.of("shrub", "3.5", "2")))),
+        new Gap.Reason.GroundShort(431, OAK, List.of()),
+        new Gap.Reason.GroundShort(0, OAK, List.of(new RuleBreach(GuildRule.TOO_MANY_PLANTS, List.of(), List.of("13", "12")))),
         new Gap.Reason.CouldComeIn(OAK, 1500), new Gap.Reason.CouldComeIn(OAK, 0), new Gap.Reason.CouldComeIn(OAK, -2750)));
     for (Axis axis : Axis.values()) {
       for (double shortfall : new double[] {4.5, -4.5, 0.01, 0}) {
@@ -85,6 +87,9 @@ class GuildWordsTest {
     onlyIn(units);
     assertEquals("It could be met with Quercus nova, but what would have to make room for it is worth 2.75 points more.",
         words.reason(new Gap.Reason.CouldComeIn(OAK, -2750)));
+    assertEquals("Plants that cover the ground cover 0 % of the bed here. The easiest to have more of would be Quercus nova, but: "
+            + "Plants to put in: 13; you allow 12.",
+        words.reason(new Gap.Reason.GroundShort(0, OAK, List.of(new RuleBreach(GuildRule.TOO_MANY_PLANTS, List.of(), List.of("13", "12"))))));
     assertEquals("One suitable species does it, but your own limits keep it out. Quercus nova: you do not want it in this bed.",
         words.reason(reasons.get(1)));
   }
@@ -228,7 +233,8 @@ class GuildWordsTest {
       case CAUTION -> CautionKind.keys().stream().map(List::of).toList();
       case NOT_NATIVE -> Trait.NATIVITY.items().stream().map(List::of).toList();
       case LARGER_THAN_BED -> List.of(List.of("78.54", "24"));
-      case NOT_IN_STOCK, PATCH_TOO_SMALL, TOO_MANY_SPECIES, TOO_MANY_PLANTS, STANDING_LEFT_OUT, PIN_IGNORED -> List.of(List.of("2", "1"));
+      case NOT_IN_STOCK -> List.of(List.of("2", "1", "4"));
+      case NOT_TO_BE_HAD, PATCH_TOO_SMALL, TOO_MANY_SPECIES, TOO_MANY_PLANTS, STANDING_LEFT_OUT, PIN_IGNORED -> List.of(List.of("2", "1"));
       case OVER_BUDGET -> List.of(List.of("123456", "5000"));
       case LAYER_FULL, NO_LIGHT_LEFT -> Arrays.stream(Layer.values()).map(layer -> List.of(layer.key(), "12.5", "10")).toList();
       case ENEMIES -> Trait.CONFLICT.items().stream().map(List::of).toList();
