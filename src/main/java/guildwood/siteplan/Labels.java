@@ -69,8 +69,9 @@ public final class Labels {
   /**
    * The first of several wordings that finds a place.
    *
-   * @param box what the words belong to; they may stand above, below, right and left of it
-   * @param x where they stand best
+   * @param box what the words belong to; they may stand above, below, right and left of it, and do so first where it
+   *     is smaller than they are
+   * @param x where they stand best in it
    * @param wordings best first
    */
   public Optional<Label> placeBy(Box box, double x, double y, List<String> wordings) {
@@ -79,8 +80,9 @@ public final class Labels {
     double step = 0.75 * letters;
     for (String words : wordings) {
       double half = width(words, letters) / 2 + 0.3 * letters;
-      double[][] places = {{x, y}, {middleX, box.top - step}, {middleX, box.bottom + step},
-          {box.right + half, middleY}, {box.left - half, middleY}};
+      boolean covered = width(words, letters) > box.right - box.left || letters > box.bottom - box.top;
+      double[][] places = {covered ? new double[] {middleX, box.top - step} : new double[] {x, y}, {middleX, box.bottom + step},
+          {middleX, box.top - step}, {box.right + half, middleY}, {box.left - half, middleY}, {x, y}};
       for (double[] at : places) {
         Optional<Label> placed = place(words, at[0], at[1]);
         if (placed.isPresent()) {
