@@ -56,6 +56,7 @@ import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
 import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.GeoPages;
 import guildwood.siteplan.web.PicturePages;
 import guildwood.siteplan.web.PlanPages;
 import guildwood.siteplan.web.ShapePages;
@@ -168,6 +169,7 @@ public final class App implements AutoCloseable {
     routes.add(planPages);
     routes.add(new PicturePages(pages, planPages, uploads));
     routes.add(new ShapePages(pages, planPages));
+    routes.add(new GeoPages(pages, planPages, uploads));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
