@@ -162,7 +162,7 @@ public final class App implements AutoCloseable {
     routes.add(new ComparePages(pages, desk, drafts, compositions));
     routes.add(new WhyPages(pages, desk, drafts, compositions));
     routes.add(new DraftPages(pages, desk, drafts, compositions, clock));
-    routes.add(new GuildPages(pages, desk, drafts));
+    routes.add(new GuildPages(pages, desk, drafts, compositions));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
     routes.add(new SharedPage(pages, desk, links, clock));

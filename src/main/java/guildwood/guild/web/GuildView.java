@@ -63,6 +63,9 @@ public record GuildView(
   /** {@code mark} is none, bloom, harvest or both; {@code text} says it for people who cannot see the mark. */
   public record MonthCell(String mark, String text) {}
 
+  /** What is missing, once it is known. */
+  public record GapsView(boolean working, boolean failed, List<GapRow> rows) {}
+
   /** A wish that is not met, with the reason and what would close the gap. */
   public record GapRow(String wish, boolean must, String reason, List<CloserRow> closers) {}
 

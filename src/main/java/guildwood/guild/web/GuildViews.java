@@ -185,10 +185,15 @@ public final class GuildViews {
     };
   }
 
-  /** The gaps of a guild and what would close them. */
-  List<GuildView.GapRow> gaps(List<Gap> gaps, Guild now) {
+  /** The gaps of a guild and what would close them, as far as they are known. */
+  GuildView.GapsView gaps(KnownGaps.Answer answer, Guild now) {
     CloserSteps steps = new CloserSteps(messages, units, plan, now);
-    return gaps.stream().map(gap -> new GuildView.GapRow(words.wish(gap.wish()), gap.wish().must(),
-        words.reason(gap.reason()), gap.closers().stream().map(steps::row).toList())).toList();
+    return new GuildView.GapsView(answer.state() == KnownGaps.State.WORKING, answer.state() == KnownGaps.State.FAILED,
+        answer.gaps().stream().map(gap -> gap(gap, steps)).toList());
+  }
+
+  private GuildView.GapRow gap(Gap gap, CloserSteps steps) {
+    return new GuildView.GapRow(words.wish(gap.wish()), gap.wish().must(), words.reason(gap.reason()),
+        gap.closers().stream().map(steps::row).toList());
   }
 }
