@@ -59,12 +59,12 @@ public final class GuildViews {
         words.remarks(evaluation.remarks()),
         layers(numbers),
         messages.say("layers.together", Units.number(coverPercent(numbers), 0)),
+        messages.say("layers.ground", Units.number(numbers.groundPermille() / 10.0, 0)),
         members.stream().map(m -> year(m.id())).toList(),
         Integer.toString(numbers.plants()),
         Integer.toString(numbers.plantsToAdd()),
-        Integer.toString(numbers.plantsOnHand()),
-        Integer.toString(numbers.plantsToPropagate()),
-        Integer.toString(numbers.plantsToBuy()),
+        words.provision(new Provision(numbers.plants() - numbers.plantsToAdd(), numbers.plantsOnHand(),
+            numbers.plantsToPropagate(), numbers.plantsToBuy())),
         cost(evaluation));
   }
 

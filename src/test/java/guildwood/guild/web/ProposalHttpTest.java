@@ -38,7 +38,7 @@ class ProposalHttpTest {
     List<Set<String>> species = new ArrayList<>();
     int before = Integer.MAX_VALUE;
     for (int number = 1; number <= cards.size(); number++) {
-      Page proposal = visitor.get(run + "/" + number);
+      Page proposal = TestBed.settled(visitor, run + "/" + number);
       assertEquals(200, proposal.status());
       int total = addsUp(proposal);
       assertTrue(total <= before, "the best comes first");
