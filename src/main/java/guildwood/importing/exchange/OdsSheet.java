@@ -50,6 +50,7 @@ final class OdsSheet {
         }
       } else if (event == XMLStreamConstants.END_ELEMENT) {
         if (xml.element().equals("table")) {
+          xml.finish();
           return;
         }
         if (xml.element().equals("table-row")) {

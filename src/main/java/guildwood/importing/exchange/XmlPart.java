@@ -102,6 +102,14 @@ final class XmlPart implements AutoCloseable {
     }
   }
 
+  /** Reads what is left unseen, so that damage to it comes out; it is not parsed. */
+  void finish() throws IOException {
+    byte[] rest = new byte[1 << 13];
+    do {
+      in.sinceStep = 0;
+    } while (in.read(rest) >= 0);
+  }
+
   @Override
   public void close() throws IOException {
     in.close();
