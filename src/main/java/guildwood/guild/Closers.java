@@ -2,17 +2,13 @@ package guildwood.guild;
 
 import guildwood.fit.AxisFit;
 import guildwood.fit.Verdict;
-import guildwood.species.CautionKind;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** Finds the single smallest changes that close a gap, and solves the bed again with each. */
 final class Closers {
@@ -85,7 +81,7 @@ final class Closers {
     for (Candidate candidate : providers) {
       List<RuleBreach> reasons = eligibility.exclusions(candidate);
       if (reasons.size() == 1) {
-        eased(reasons.get(0)).ifPresent(c -> changes.putIfAbsent(c.rule() + c.detail(), c));
+        Easing.of(problem.rules(), reasons.get(0)).ifPresent(c -> changes.putIfAbsent(c.rule() + c.detail(), c));
         move(candidate).ifPresent(moves::add);
       }
     }
@@ -106,36 +102,6 @@ final class Closers {
     Optional<AxisFit> missed = candidate.fit().limiting().filter(l -> l.value() < threshold);
     return missed.flatMap(axis -> ConditionMove.to(axis.axis(), axis.bed(), axis.tolerance(), threshold)
         .map(to -> new Change.MoveCondition(axis.axis(), axis.bed(), to)));
-  }
-
-  /** The rule that keeps a species out, eased. Legal lists are not the owner's to lift. */
-  private Optional<Change.EaseRule> eased(RuleBreach breach) {
-    Rules rules = problem.rules();
-    String id = breach.species().get(0);
-    return switch (breach.rule()) {
-      case BORDERLINE -> Optional.of(new Change.EaseRule(breach.rule(), "", rules.withBorderline(true)));
-      case FIT_NOT_KNOWN -> Optional.of(new Change.EaseRule(breach.rule(), "", rules.withNotKnown(true)));
-      case NOT_IN_STOCK -> Optional.of(new Change.EaseRule(breach.rule(), "", rules.withOnlyStock(false)));
-      case NOT_NATIVE -> Optional.of(new Change.EaseRule(breach.rule(), breach.args().get(0),
-          rules.withNativeTo(Optional.empty())));
-      case BANNED -> {
-        Set<String> banned = new TreeSet<>(rules.banned());
-        banned.remove(id);
-        yield Optional.of(new Change.EaseRule(breach.rule(), id, rules.withBanned(banned)));
-      }
-      case CAUTION -> uncautioned(breach.args().get(0));
-      default -> Optional.empty();
-    };
-  }
-
-  private Optional<Change.EaseRule> uncautioned(String key) {
-    CautionKind kind = CautionKind.of(key).orElseThrow();
-    if (kind == CautionKind.LISTED || kind == CautionKind.PERMIT) {
-      return Optional.empty();
-    }
-    Set<CautionKind> kinds = EnumSet.copyOf(problem.rules().excludedCautions());
-    kinds.remove(kind);
-    return Optional.of(new Change.EaseRule(GuildRule.CAUTION, key, problem.rules().withExcludedCautions(kinds)));
   }
 
   /** The limits of the whole guild, each eased by what one more species needs. */

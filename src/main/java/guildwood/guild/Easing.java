@@ -18,13 +18,14 @@ public final class Easing {
    * The rules after the easing; empty where the owner cannot ease that rule, or not so.
    *
    * @param detail the value it is eased to, or what is let in of what is kept out now: a caution kind, a region,
-   *     a species id, a number; does not matter for rules that are either on or off
+   *     a species id, a number, a {@link PlantsFrom} key; does not matter for rules that are either on or off
    */
   public static Optional<Rules> of(Rules rules, GuildRule rule, String detail) {
     return switch (rule) {
       case BORDERLINE -> Optional.of(rules.withBorderline(true));
       case FIT_NOT_KNOWN -> Optional.of(rules.withNotKnown(true));
-      case NOT_IN_STOCK -> Optional.of(rules.withOnlyStock(false));
+      case NOT_IN_STOCK -> PlantsFrom.ofKey(detail).filter(from -> from != PlantsFrom.ON_HAND).map(rules::withPlantsFrom);
+      case NOT_TO_BE_HAD -> Optional.of(rules.withPlantsFrom(PlantsFrom.ANYWHERE));
       case NOT_NATIVE -> rules.nativeTo().filter(detail::equals).map(region -> rules.withNativeTo(Optional.empty()));
       case BANNED -> Optional.of(detail).filter(rules.banned()::contains).map(id -> rules.withBanned(without(rules.banned(), id)));
       case CAUTION -> CautionKind.of(detail).filter(kind -> kind.key().equals(detail)).flatMap(kind -> without(rules, kind));
@@ -41,6 +42,7 @@ public final class Easing {
     String detail = switch (breach.rule()) {
       case CAUTION, NOT_NATIVE -> breach.args().get(0);
       case BANNED -> breach.species().get(0);
+      case NOT_IN_STOCK -> (breach.args().get(2).equals("0") ? PlantsFrom.ANYWHERE : PlantsFrom.HAVE_OR_PROPAGATE).key();
       default -> "";
     };
     return of(rules, breach.rule(), detail).map(eased -> new Change.EaseRule(breach.rule(), detail, eased));

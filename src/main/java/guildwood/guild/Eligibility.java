@@ -41,8 +41,8 @@ final class Eligibility {
     }
     rules.nativeTo().filter(region -> !candidate.nativeTo().contains(region))
         .ifPresent(region -> reasons.add(RuleBreach.of(GuildRule.NOT_NATIVE, id, region)));
-    if (rules.onlyStock() && candidate.supply().stock() == 0) {
-      reasons.add(RuleBreach.of(GuildRule.NOT_IN_STOCK, id, 0, 1));
+    if (rules.plantsFrom().most(candidate.supply()) == 0) {
+      reasons.add(beyondSupply(candidate, 1));
     }
     if (candidate.stature().isPresent() && candidate.stature().get().crownDm2() > problem.areaDm2()) {
       reasons.add(RuleBreach.of(GuildRule.LARGER_THAN_BED, id,
@@ -71,8 +71,18 @@ final class Eligibility {
       case HERB, ROOT -> group;
       case GROUND_COVER -> Math.max(group, (Math.min(PATCH_DM2, tenth) + crown - 1) / crown);
     };
-    int toBeHad = problem.standing(candidate.speciesId()) + candidate.supply().stock();
-    return rules.onlyStock() ? Math.min(plants, Math.max(1, toBeHad)) : plants;
+    int least = Math.min(plants, Rules.MOST_PLANTS);
+    int toBeHad = Math.min(least, rules.plantsFrom().most(candidate.supply())) + problem.standing(candidate.speciesId());
+    return Math.min(plants, Math.max(1, toBeHad));
+  }
+
+  /** More planned than the owner lets come from where plants may come from. */
+  RuleBreach beyondSupply(Candidate candidate, int planned) {
+    Supply supply = candidate.supply();
+    List<String> id = List.of(candidate.speciesId());
+    return rules.plantsFrom() == PlantsFrom.ON_HAND
+        ? RuleBreach.of(GuildRule.NOT_IN_STOCK, id, supply.onHand(), planned, supply.toPropagate())
+        : RuleBreach.of(GuildRule.NOT_TO_BE_HAD, id, supply.free(), planned);
   }
 
   private void fit(Candidate candidate, List<RuleBreach> reasons) {

@@ -12,7 +12,9 @@ import java.util.Map;
  * @param species in the guild, standing ones included
  * @param plants in the guild, standing ones included
  * @param plantsToAdd not standing yet
- * @param plantsToBuy of those, not in stock either
+ * @param plantsOnHand of those, on hand
+ * @param plantsToPropagate of those, to be raised by the owner
+ * @param plantsToBuy of those, neither on hand nor to be propagated
  * @param costCents for the plants to buy, unknown prices as the rules take them
  * @param foodSpecies species with something to harvest
  * @param soilSpecies species that fix nitrogen, make mulch or root deep (accumulators have too little evidence to count)
@@ -26,6 +28,8 @@ public record GuildNumbers(
     int species,
     int plants,
     int plantsToAdd,
+    int plantsOnHand,
+    int plantsToPropagate,
     int plantsToBuy,
     long costCents,
     int foodSpecies,

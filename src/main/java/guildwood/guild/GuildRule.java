@@ -20,8 +20,16 @@ public enum GuildRule {
   CAUTION,
   /** Not stated as native. Args: region key. */
   NOT_NATIVE,
-  /** Nothing on hand, and the owner wants nothing else; or fewer than planned. Args: how many are on hand, planned. */
+  /**
+   * Nothing on hand, and the owner wants nothing else; or fewer than planned. Args: how many are on hand, planned,
+   * could be propagated.
+   */
   NOT_IN_STOCK,
+  /**
+   * Nothing on hand nor to be propagated, and the owner buys nothing; or fewer than planned. Args: how many are on
+   * hand or can be propagated, planned.
+   */
+  NOT_TO_BE_HAD,
   /** One mature crown is larger than the bed. Args: crown in m2, bed in m2. */
   LARGER_THAN_BED,
   /** Too few plants of a ground cover to cover anything. Args: planned, needed. */

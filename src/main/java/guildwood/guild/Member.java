@@ -13,9 +13,12 @@ record Member(Candidate candidate, int count, int standing) {
     return Math.max(0, count - standing);
   }
 
-  /** Plants neither standing nor in stock. */
+  Provision provision() {
+    return Provision.of(candidate.supply(), count, standing);
+  }
+
   int bought() {
-    return Math.max(0, added() - candidate.supply().stock());
+    return provision().buy();
   }
 
   long costCents(Rules rules) {

@@ -49,9 +49,9 @@ final class RuleCheck {
     if (member.count() < fewest) {
       breaches.add(RuleBreach.of(GuildRule.PATCH_TOO_SMALL, List.of(member.id()), member.count(), fewest));
     }
-    int stock = member.candidate().supply().stock();
-    if (rules.onlyStock() && stock > 0 && member.added() > stock) {
-      breaches.add(RuleBreach.of(GuildRule.NOT_IN_STOCK, List.of(member.id()), stock, member.added()));
+    int most = rules.plantsFrom().most(member.candidate().supply());
+    if (most > 0 && member.added() > most) {
+      breaches.add(eligibility.beyondSupply(member.candidate(), member.added()));
     }
   }
 

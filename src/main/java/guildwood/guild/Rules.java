@@ -9,19 +9,20 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /**
  * What the owner allows. Plants that stand already are not counted against the limits on species, plants
  * and money.
  *
  * @param maxSpecies most species to plant
- * @param maxPlants most plants to put in, bought or from stock
+ * @param maxPlants most plants to put in, wherever they come from
  * @param budgetCents most to spend; absent where money does not matter
  * @param priceIfUnknownCents what a plant is taken to cost where nobody says
  * @param allowBorderline whether borderline species may come in
  * @param allowNotKnown whether species come in for which nothing that decides is known
  * @param maxSpeciesPerGenus most species of one genus, standing ones included
- * @param onlyStock true where only plants on hand or propagated may be used
+ * @param plantsFrom where plants may come from
  * @param nativeTo a region key of the nativity trait; only species stated as native there come in
  * @param excludedCautions kinds of caution the owner does not want in this bed
  * @param banned species that never come in
@@ -35,7 +36,7 @@ public record Rules(
     boolean allowBorderline,
     boolean allowNotKnown,
     int maxSpeciesPerGenus,
-    boolean onlyStock,
+    PlantsFrom plantsFrom,
     Optional<String> nativeTo,
     Set<CautionKind> excludedCautions,
     Set<String> banned,
@@ -67,63 +68,94 @@ public record Rules(
   public static Rules forArea(double areaM2) {
     int species = Math.min(12, 7 + (int) (areaM2 / 15));
     int plants = (int) Math.max(12, Math.min(150, Math.round(2 * areaM2)));
-    return new Rules(species, plants, OptionalInt.empty(), 500, false, false, 2, false, Optional.empty(),
+    return new Rules(species, plants, OptionalInt.empty(), 500, false, false, 2, PlantsFrom.ANYWHERE, Optional.empty(),
         EnumSet.of(CautionKind.LISTED), Set.of(), Map.of());
   }
 
   public Rules withMaxSpecies(int species) {
-    return new Rules(species, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, nativeTo, excludedCautions, banned, pinned);
+    return copy(c -> c.maxSpecies = species);
   }
 
   public Rules withMaxPlants(int plants) {
-    return new Rules(maxSpecies, plants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, nativeTo, excludedCautions, banned, pinned);
+    return copy(c -> c.maxPlants = plants);
   }
 
   public Rules withBudgetCents(OptionalInt cents) {
-    return new Rules(maxSpecies, maxPlants, cents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, nativeTo, excludedCautions, banned, pinned);
+    return copy(c -> c.budgetCents = cents);
   }
 
   public Rules withBorderline(boolean allowed) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowed, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, nativeTo, excludedCautions, banned, pinned);
+    return copy(c -> c.borderline = allowed);
   }
 
   public Rules withNotKnown(boolean allowed) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowed,
-        maxSpeciesPerGenus, onlyStock, nativeTo, excludedCautions, banned, pinned);
+    return copy(c -> c.notKnown = allowed);
   }
 
   public Rules withMaxSpeciesPerGenus(int species) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        species, onlyStock, nativeTo, excludedCautions, banned, pinned);
+    return copy(c -> c.maxSpeciesPerGenus = species);
   }
 
-  public Rules withOnlyStock(boolean only) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, only, nativeTo, excludedCautions, banned, pinned);
+  public Rules withPlantsFrom(PlantsFrom from) {
+    return copy(c -> c.from = from);
   }
 
   public Rules withNativeTo(Optional<String> region) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, region, excludedCautions, banned, pinned);
+    return copy(c -> c.nativeTo = region);
   }
 
   public Rules withExcludedCautions(Set<CautionKind> kinds) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, nativeTo, kinds, banned, pinned);
+    return copy(c -> c.excludedCautions = kinds);
   }
 
   public Rules withBanned(Set<String> ids) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, nativeTo, excludedCautions, ids, pinned);
+    return copy(c -> c.banned = ids);
   }
 
   public Rules withPinned(Map<String, Integer> counts) {
-    return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, allowBorderline, allowNotKnown,
-        maxSpeciesPerGenus, onlyStock, nativeTo, excludedCautions, banned, counts);
+    return copy(c -> c.pinned = counts);
+  }
+
+  private Rules copy(Consumer<Copy> change) {
+    Copy copy = new Copy(this);
+    change.accept(copy);
+    return copy.rules();
+  }
+
+  /** Rules while one of them is changed. */
+  private static final class Copy {
+    private int maxSpecies;
+    private int maxPlants;
+    private OptionalInt budgetCents;
+    private final int priceIfUnknownCents;
+    private boolean borderline;
+    private boolean notKnown;
+    private int maxSpeciesPerGenus;
+    private PlantsFrom from;
+    private Optional<String> nativeTo;
+    private Set<CautionKind> excludedCautions;
+    private Set<String> banned;
+    private Map<String, Integer> pinned;
+
+    Copy(Rules rules) {
+      maxSpecies = rules.maxSpecies;
+      maxPlants = rules.maxPlants;
+      budgetCents = rules.budgetCents;
+      priceIfUnknownCents = rules.priceIfUnknownCents;
+      borderline = rules.allowBorderline;
+      notKnown = rules.allowNotKnown;
+      maxSpeciesPerGenus = rules.maxSpeciesPerGenus;
+      from = rules.plantsFrom;
+      nativeTo = rules.nativeTo;
+      excludedCautions = rules.excludedCautions;
+      banned = rules.banned;
+      pinned = rules.pinned;
+    }
+
+    Rules rules() {
+      return new Rules(maxSpecies, maxPlants, budgetCents, priceIfUnknownCents, borderline, notKnown,
+          maxSpeciesPerGenus, from, nativeTo, excludedCautions, banned, pinned);
+    }
   }
 
   private static void within(String what, int value, int least, int most) {

@@ -115,7 +115,9 @@ final class Scoring {
       }
     }
     return new GuildNumbers(members.size(), members.stream().mapToInt(Member::count).sum(),
-        members.stream().mapToInt(Member::added).sum(), members.stream().mapToInt(Member::bought).sum(),
+        members.stream().mapToInt(Member::added).sum(),
+        members.stream().mapToInt(m -> m.provision().have()).sum(),
+        members.stream().mapToInt(m -> m.provision().propagate()).sum(), members.stream().mapToInt(Member::bought).sum(),
         members.stream().mapToLong(m -> m.costCents(problem.rules())).sum(),
         count(members, c -> !c.services().harvest().isEmpty()),
         count(members, c -> c.services().functions().keySet().stream().anyMatch(SOIL_BUILDING::contains)),

@@ -66,11 +66,11 @@ final class Translation {
     return Guild.of(counts);
   }
 
-  /** What the plants of a choice cost that are neither standing nor in stock. */
+  /** What the plants of a choice cost that are neither standing nor to be had for nothing. */
   long costCents(Choice choice) {
     long cost = 0;
     for (int i = 0; i < items.size(); i++) {
-      int bought = Math.max(0, choice.counts()[i] - items.get(i).supply().stock());
+      int bought = Math.max(0, choice.counts()[i] - items.get(i).supply().free());
       cost += (long) bought * price(items.get(i));
     }
     return cost;
@@ -138,14 +138,14 @@ final class Translation {
 
   /** The most of a candidate that can be put in; a budget below 0 means that money does not matter. */
   private int most(Candidate candidate, long[] caps, long budget) {
-    long most = problem.rules().onlyStock() ? candidate.supply().stock() : Integer.MAX_VALUE;
+    long most = problem.rules().plantsFrom().most(candidate.supply());
     long[] uses = uses(candidate);
     for (int r = 0; r < CAPS; r++) {
       most = uses[r] > 0 ? Math.min(most, caps[r] / uses[r]) : most;
     }
     int price = price(candidate);
     if (budget >= 0 && price > 0) {
-      most = Math.min(most, candidate.supply().stock() + budget / price);
+      most = Math.min(most, candidate.supply().free() + budget / price);
     }
     return (int) most;
   }
@@ -186,7 +186,7 @@ final class Translation {
     }
     int price = problem.rules().budgetCents().isPresent() ? price(candidate) : 0;
     int enough = scale.enough(candidate.stature().orElseThrow().crownDm2()) - problem.standing(candidate.speciesId());
-    return new Item(fewest, served ? fewest : alone, most, candidate.supply().stock(), price, Math.max(0, enough), each,
+    return new Item(fewest, served ? fewest : alone, most, candidate.supply().free(), price, Math.max(0, enough), each,
         PointScale.beyond(each), scale.perPlantMilli(), uses(candidate), units(candidate, stands), group(candidate, stands),
         bitsOf(candidate.manners().gives()), bitsOf(candidate.manners().suffers()), !served, partners);
   }

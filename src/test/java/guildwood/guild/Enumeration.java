@@ -67,7 +67,7 @@ final class Enumeration {
     }
   }
 
-  private static final List<GuildRule> GROWING = List.of(GuildRule.NOT_IN_STOCK, GuildRule.TOO_MANY_SPECIES,
+  private static final List<GuildRule> GROWING = List.of(GuildRule.NOT_IN_STOCK, GuildRule.NOT_TO_BE_HAD, GuildRule.TOO_MANY_SPECIES,
       GuildRule.TOO_MANY_PLANTS, GuildRule.OVER_BUDGET, GuildRule.LAYER_FULL, GuildRule.NO_LIGHT_LEFT,
       GuildRule.ENEMIES, GuildRule.GENUS_LIMIT);
 

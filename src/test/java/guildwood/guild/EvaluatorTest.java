@@ -65,15 +65,28 @@ class EvaluatorTest {
     assertEquals(List.of(GuildRule.OVER_BUDGET), broken(ruled(bed, rules.withBudgetCents(OptionalInt.of(2499))), guild));
     assertEquals(List.of(GuildRule.TOO_MANY_SPECIES), broken(ruled(bed, rules.withMaxSpecies(1)), guild));
     assertEquals(List.of(GuildRule.TOO_MANY_PLANTS), broken(ruled(bed, rules.withMaxPlants(3)), guild));
-    assertEquals(List.of(GuildRule.NOT_IN_STOCK, GuildRule.NOT_IN_STOCK), broken(ruled(bed, rules.withOnlyStock(true)), guild));
+    assertEquals(List.of(GuildRule.NOT_IN_STOCK, GuildRule.NOT_IN_STOCK), broken(ruled(bed, rules.withPlantsFrom(PlantsFrom.ON_HAND)), guild));
   }
 
   @Test
   void onlyStockLetsInWhatIsOnHandAndNoMore() {
     GuildProblem bed = Plants.bed(40, List.of(), HAZEL.withSupply(new Supply(OptionalInt.empty(), 2)));
-    GuildProblem strict = ruled(bed, bed.rules().withOnlyStock(true));
+    GuildProblem strict = ruled(bed, bed.rules().withPlantsFrom(PlantsFrom.ON_HAND));
     assertEquals(List.of(), broken(strict, Map.of("corylus-exemplum", 2)));
     assertEquals(List.of(GuildRule.NOT_IN_STOCK), broken(strict, Map.of("corylus-exemplum", 3)));
+  }
+
+  @Test
+  void whatCanBePropagatedComesInWhereTheOwnerLetsItAndCostsNothing() {
+    GuildProblem bed = Plants.bed(40, List.of(), HAZEL.withSupply(new Supply(OptionalInt.of(1000), 2, 3)));
+    GuildProblem free = ruled(bed, bed.rules().withPlantsFrom(PlantsFrom.HAVE_OR_PROPAGATE));
+    assertEquals(List.of(), broken(free, Map.of("corylus-exemplum", 5)));
+    assertEquals(List.of(GuildRule.NOT_TO_BE_HAD), broken(free, Map.of("corylus-exemplum", 6)));
+    GuildProblem onHand = ruled(bed, bed.rules().withPlantsFrom(PlantsFrom.ON_HAND));
+    assertEquals(List.of(GuildRule.NOT_IN_STOCK), broken(onHand, Map.of("corylus-exemplum", 3)));
+    GuildNumbers numbers = new Evaluator(bed).evaluate(Guild.of(Map.of("corylus-exemplum", 7))).numbers();
+    assertEquals(List.of(7, 2, 3, 2, 2_000L), List.of(numbers.plantsToAdd(), numbers.plantsOnHand(),
+        numbers.plantsToPropagate(), numbers.plantsToBuy(), numbers.costCents()));
   }
 
   @Test

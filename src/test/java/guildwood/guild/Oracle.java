@@ -88,9 +88,9 @@ final class Oracle {
       }
     }
     for (Candidate candidate : free) {
-      int stock = candidate.supply().stock();
+      int stock = candidate.supply().free();
       int most = Math.min(rules.maxPlants(), problem.areaDm2() / candidate.stature().orElseThrow().crownDm2());
-      most = rules.onlyStock() ? Math.min(most, stock) : most;
+      most = Math.min(most, rules.plantsFrom().most(candidate.supply()));
       BoolVar chosen = model.newBoolVar("in " + candidate.speciesId());
       IntVar count = model.newIntVar(0, most, "added " + candidate.speciesId());
       IntVar paid = model.newIntVar(0, most, "bought " + candidate.speciesId());

@@ -93,7 +93,7 @@ final class RandomBeds {
       rules = rules.withBudgetCents(OptionalInt.of((int) (areaM2 * (tiny ? 450 : 100) * (0.5 + dice.nextDouble()))));
     }
     rules = dice.nextInt(6) == 0 ? rules.withExcludedCautions(Set.of(CautionKind.THORNS, CautionKind.TOXIC)) : rules;
-    rules = dice.nextInt(12) == 0 ? rules.withOnlyStock(true) : rules;
+    rules = dice.nextInt(8) == 0 ? rules.withPlantsFrom(PlantsFrom.values()[1 + dice.nextInt(2)]) : rules;
     return withStandingAndPins(areaM2, candidates, wishes, rules);
   }
 
@@ -131,7 +131,7 @@ final class RandomBeds {
         Optional.of(new Stature(layer, Stature.crownDm2(width), OptionalDouble.of(height))),
         services(), manners(), dice.nextInt(10) == 0 ? Set.of(CautionKind.THORNS) : Set.of(), Set.of(),
         new Supply(dice.nextInt(4) == 0 ? OptionalInt.empty() : OptionalInt.of(150 + 50 * dice.nextInt(40)),
-            dice.nextInt(6) == 0 ? 1 + dice.nextInt(4) : 0),
+            dice.nextInt(6) == 0 ? 1 + dice.nextInt(4) : 0, dice.nextInt(6) == 0 ? 1 + dice.nextInt(4) : 0),
         tolerances, Fit.ofRanges(tolerances, CONDITIONS), Set.of());
   }
 

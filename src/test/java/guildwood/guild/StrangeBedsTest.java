@@ -42,7 +42,7 @@ class StrangeBedsTest {
         pinned.put(id, standing.getOrDefault(id, 1) + dice.nextInt(4));
       }
     }
-    Rules rules = ordinary.rules().withPinned(pinned).withOnlyStock(dice.nextInt(6) == 0);
+    Rules rules = ordinary.rules().withPinned(pinned).withPlantsFrom(dice.nextInt(6) == 0 ? PlantsFrom.ON_HAND : PlantsFrom.ANYWHERE);
     rules = dice.nextInt(3) == 0 ? rules.withMaxPlants(dice.nextInt(4)) : rules;
     rules = dice.nextInt(6) == 0 ? rules.withBudgetCents(OptionalInt.of(0)) : rules;
     rules = dice.nextInt(8) == 0 ? rules.withMaxSpecies(dice.nextInt(2)) : rules;

@@ -132,13 +132,18 @@ final class BedFileReader {
     Map<String, Supply> supplies = new HashMap<>();
     for (JsonEntry each : species.entries(entry, "stock")) {
       Optional<String> id = species.species(each);
-      int onHand = each.given("onHand") ? each.wholeNumber("onHand", new Range(0, Rules.MOST_PLANTS)).orElse(0) : 0;
+      int onHand = plants(each, "onHand");
+      int canPropagate = plants(each, "canPropagate");
       OptionalInt price = each.given("price") ? RulesEntry.cents(each, "price", RulesEntry.MOST_PRICE_CENTS) : OptionalInt.empty();
       ignored.addAll(each.unread());
-      if (id.isPresent() && supplies.putIfAbsent(id.get(), new Supply(price, onHand)) != null) {
+      if (id.isPresent() && supplies.putIfAbsent(id.get(), new Supply(price, onHand, canPropagate)) != null) {
         each.refuse(Finding.of("compose.species-twice", each.at("species"), id.get()));
       }
     }
     return supplies;
+  }
+
+  private static int plants(JsonEntry entry, String key) {
+    return entry.given(key) ? entry.wholeNumber(key, new Range(0, Rules.MOST_PLANTS)).orElse(0) : 0;
   }
 }

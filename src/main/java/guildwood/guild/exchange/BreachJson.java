@@ -34,7 +34,8 @@ final class BreachJson {
       case DOES_NOT_FIT, BORDERLINE -> List.of("axis", "fit", "shortfall");
       case CAUTION -> List.of("caution");
       case NOT_NATIVE -> List.of("region");
-      case NOT_IN_STOCK -> List.of("onHand", "planned");
+      case NOT_IN_STOCK -> List.of("onHand", "planned", "canPropagate");
+      case NOT_TO_BE_HAD -> List.of("toBeHad", "planned");
       case LARGER_THAN_BED -> List.of("crownM2", "bedM2");
       case PATCH_TOO_SMALL -> List.of("planned", "needed");
       case TOO_MANY_SPECIES, TOO_MANY_PLANTS -> List.of("planned", "allowed");

@@ -7,6 +7,7 @@ import guildwood.guild.Candidate;
 import guildwood.guild.GuildNumbers;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.Proposal;
+import guildwood.guild.Provision;
 import guildwood.guild.ScoreBreakdown;
 import guildwood.guild.Wish;
 import guildwood.guild.web.GuildWords;
@@ -54,18 +55,17 @@ final class ProposalJson {
   }
 
   private ObjectNode member(Candidate candidate, int count) {
-    int standing = problem.standing(candidate.speciesId());
-    int added = Math.max(0, count - standing);
-    int fromStock = Math.min(added, candidate.supply().stock());
+    Provision provision = Provision.of(candidate.supply(), count, problem.standing(candidate.speciesId()));
     Species species = library.find(candidate.speciesId()).orElseThrow();
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("species", species.id());
     json.put("name", species.name());
     json.put("scientificName", species.scientificName());
     json.put("count", count);
-    json.put("standing", Math.min(standing, count));
-    json.put("fromStock", fromStock);
-    json.put("toBuy", added - fromStock);
+    json.put("standing", provision.standing());
+    json.put("fromStock", provision.have());
+    json.put("toPropagate", provision.propagate());
+    json.put("toBuy", provision.buy());
     json.put("layer", candidate.stature().map(s -> s.layer().key()).orElse(null));
     CandidateJson.fit(candidate.fit(), json);
     ArrayNode cautions = json.putArray("cautions");
@@ -100,6 +100,8 @@ final class ProposalJson {
     json.put("species", numbers.species());
     json.put("plants", numbers.plants());
     json.put("plantsToAdd", numbers.plantsToAdd());
+    json.put("plantsOnHand", numbers.plantsOnHand());
+    json.put("plantsToPropagate", numbers.plantsToPropagate());
     json.put("plantsToBuy", numbers.plantsToBuy());
     json.put("cost", Decimals.hundredths(numbers.costCents()));
     json.put("foodSpecies", numbers.foodSpecies());

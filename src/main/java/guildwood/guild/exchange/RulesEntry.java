@@ -1,12 +1,14 @@
 package guildwood.guild.exchange;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import guildwood.guild.PlantsFrom;
 import guildwood.guild.Rules;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Range;
 import guildwood.site.exchange.JsonEntry;
 import guildwood.species.CautionKind;
 import guildwood.species.Trait;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +42,7 @@ final class RulesEntry {
         ? cents(entry, "priceIfUnknown", MOST_PRICE_CENTS).orElse(0) : usual.priceIfUnknownCents();
     boolean borderline = flag("allowBorderline", usual.allowBorderline());
     boolean notKnown = flag("allowNotKnown", usual.allowNotKnown());
-    boolean onlyStock = flag("onlyStock", usual.onlyStock());
+    PlantsFrom from = plantsFrom();
     Optional<String> region = entry.given("nativeTo") ? region() : Optional.empty();
     Set<CautionKind> cautions = entry.given("withoutCautions") ? cautions() : usual.excludedCautions();
     Set<String> banned = species.named(entry, "banned");
@@ -54,7 +56,7 @@ final class RulesEntry {
       }
     }
     pinned.keySet().removeAll(banned);
-    return new Rules(maxSpecies, maxPlants, budget, price, borderline, notKnown, genus, onlyStock, region, cautions, banned, pinned);
+    return new Rules(maxSpecies, maxPlants, budget, price, borderline, notKnown, genus, from, region, cautions, banned, pinned);
   }
 
   private int whole(String key, Range scale, int otherwise) {
@@ -76,6 +78,18 @@ final class RulesEntry {
       entry.refuse(Finding.of("compose.money", entry.at(key)));
     }
     return OptionalInt.of((int) Math.rint(cents));
+  }
+
+  /** {@code onlyStock} is the shorter way to say that nothing but plants on hand may be used. */
+  private PlantsFrom plantsFrom() {
+    PlantsFrom otherwise = flag("onlyStock", false) ? PlantsFrom.ON_HAND : usual.plantsFrom();
+    if (!entry.given("plantsFrom")) {
+      return otherwise;
+    }
+    Optional<String> key = entry.text("plantsFrom");
+    key.filter(k -> PlantsFrom.ofKey(k).isEmpty()).ifPresent(k -> entry.refuse(
+        Finding.of("value.unknown-word", entry.at("plantsFrom"), k, String.join(", ", Arrays.stream(PlantsFrom.values()).map(PlantsFrom::key).toList()))));
+    return key.flatMap(PlantsFrom::ofKey).orElse(otherwise);
   }
 
   private Optional<String> region() {

@@ -1,5 +1,6 @@
 package guildwood.guild.store;
 
+import guildwood.guild.PlantsFrom;
 import guildwood.guild.Rules;
 import guildwood.species.CautionKind;
 import java.util.HashMap;
@@ -35,7 +36,7 @@ final class RulesRows {
           OptionalInt cents = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(budget);
           return new Rules(row.getInt("max_species"), row.getInt("max_plants"), cents,
               row.getInt("price_if_unknown_cents"), row.getBoolean("allow_borderline"),
-              row.getBoolean("allow_not_known"), row.getInt("max_species_per_genus"), row.getBoolean("only_stock"),
+              row.getBoolean("allow_not_known"), row.getInt("max_species_per_genus"), PlantsFrom.ofKey(row.getString("plants_from")).orElseThrow(),
               Optional.ofNullable(row.getString("native_to")), cautions, banned, pinned);
         }).findOne();
   }
@@ -44,13 +45,13 @@ final class RulesRows {
     h.createUpdate("delete from guild_rules where bed_id = :bed").bind("bed", bedId).execute();
     h.createUpdate("""
         insert into guild_rules (bed_id, max_species, max_plants, budget_cents, price_if_unknown_cents, allow_borderline,
-          allow_not_known, max_species_per_genus, only_stock, native_to)
-        values (:bed, :species, :plants, :budget, :price, :borderline, :notKnown, :genus, :stock, :native)""")
+          allow_not_known, max_species_per_genus, plants_from, native_to)
+        values (:bed, :species, :plants, :budget, :price, :borderline, :notKnown, :genus, :from, :native)""")
         .bind("bed", bedId).bind("species", rules.maxSpecies()).bind("plants", rules.maxPlants())
         .bind("budget", rules.budgetCents().isPresent() ? (Integer) rules.budgetCents().getAsInt() : null)
         .bind("price", rules.priceIfUnknownCents()).bind("borderline", rules.allowBorderline())
         .bind("notKnown", rules.allowNotKnown()).bind("genus", rules.maxSpeciesPerGenus())
-        .bind("stock", rules.onlyStock()).bind("native", rules.nativeTo().orElse(null)).execute();
+        .bind("from", rules.plantsFrom().key()).bind("native", rules.nativeTo().orElse(null)).execute();
     for (CautionKind kind : rules.excludedCautions()) {
       h.createUpdate("insert into guild_rules_caution (bed_id, caution) values (:bed, :caution)")
           .bind("bed", bedId).bind("caution", kind.key()).execute();

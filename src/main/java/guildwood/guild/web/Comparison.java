@@ -136,6 +136,8 @@ final class Comparison {
     number("species", GuildNumbers::species, rows);
     number("plants", GuildNumbers::plants, rows);
     number("to-add", GuildNumbers::plantsToAdd, rows);
+    number("on-hand", GuildNumbers::plantsOnHand, rows);
+    number("to-propagate", GuildNumbers::plantsToPropagate, rows);
     number("to-buy", GuildNumbers::plantsToBuy, rows);
     number("cost", n -> GuildWords.money(n.costCents()), rows);
     number("food", GuildNumbers::foodSpecies, rows);

@@ -65,7 +65,8 @@ public final class Desk {
 
   private static Supply supply(Holding holding) {
     return holding == null ? Supply.UNKNOWN
-        : new Supply(holding.priceCents(), Math.min(holding.plantsOnHand(), Rules.MOST_PLANTS));
+        : new Supply(holding.priceCents(), Math.min(holding.plantsOnHand(), Rules.MOST_PLANTS),
+            Math.min(holding.plantsToPropagate(), Rules.MOST_PLANTS));
   }
 
   static long idOf(String text) {

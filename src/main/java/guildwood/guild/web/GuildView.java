@@ -21,6 +21,8 @@ public record GuildView(
     List<YearRow> year,
     String plants,
     String toAdd,
+    String onHand,
+    String toPropagate,
     String toBuy,
     String cost) {
 
@@ -32,6 +34,7 @@ public record GuildView(
   /**
    * A species of the guild.
    *
+   * @param from where its plants come from: how many stand there, are on hand, to be propagated, to be bought
    * @param services what it does for the wishes, in words
    * @param limit what limits it here; may be empty
    * @param room how many of it would fill the bed, with the way of counting
@@ -39,7 +42,7 @@ public record GuildView(
    * @param cautions what to warn of, in words
    */
   public record MemberRow(
-      String id, String name, String scientificName, String layer, int count, int standing, String services,
+      String id, String name, String scientificName, String layer, int count, int standing, String from, String services,
       String verdict, String verdictText, String limit, String height, String crown, String room, List<String> cautions, boolean food) {
     static final String NOT_KNOWN = "–";
 

@@ -9,6 +9,7 @@ import guildwood.guild.Guild;
 import guildwood.guild.GuildNumbers;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.PlantSpacing;
+import guildwood.guild.Provision;
 import guildwood.guild.ScoreBreakdown;
 import guildwood.guild.Stature;
 import guildwood.guild.Wish;
@@ -61,6 +62,8 @@ public final class GuildViews {
         members.stream().map(m -> year(m.id())).toList(),
         Integer.toString(numbers.plants()),
         Integer.toString(numbers.plantsToAdd()),
+        Integer.toString(numbers.plantsOnHand()),
+        Integer.toString(numbers.plantsToPropagate()),
         Integer.toString(numbers.plantsToBuy()),
         cost(evaluation));
   }
@@ -82,7 +85,8 @@ public final class GuildViews {
     Species species = plan.library().find(id).orElseThrow();
     return new GuildView.MemberRow(id, candidate.name(), species.scientificName(),
         candidate.stature().map(s -> layer(s.layer())).orElseGet(() -> messages.say("term.layer.none")),
-        evaluation.guild().count(id), problem.standing().getOrDefault(id, 0), String.join(", ", services),
+        evaluation.guild().count(id), problem.standing(id),
+        words.provision(Provision.of(candidate.supply(), evaluation.guild().count(id), problem.standing(id))), String.join(", ", services),
         verdict, messages.say("term.verdict." + verdict), words.limit(candidate.fit()),
         candidate.stature().filter(s -> s.heightM().isPresent()).map(s -> units.length(s.heightM().getAsDouble())).orElse(GuildView.MemberRow.NOT_KNOWN),
         candidate.stature().map(s -> units.length(crownM(s))).orElse(GuildView.MemberRow.NOT_KNOWN),
@@ -128,8 +132,8 @@ public final class GuildViews {
   /** What the guild costs, and what was assumed where nobody knows the price of a plant. */
   private String cost(Evaluation evaluation) {
     String sum = GuildWords.money(evaluation.numbers().costCents());
-    boolean assumed = evaluation.guild().counts().keySet().stream().flatMap(id -> problem.find(id).stream())
-        .anyMatch(c -> c.supply().priceCents().isEmpty() && evaluation.guild().count(c.speciesId()) > problem.standing(c.speciesId()) + c.supply().stock());
+    boolean assumed = Provision.of(problem, evaluation.guild()).entrySet().stream()
+        .anyMatch(e -> e.getValue().buy() > 0 && problem.find(e.getKey()).orElseThrow().supply().priceCents().isEmpty());
     return assumed ? messages.say("guild.cost-assumed", sum, GuildWords.money(problem.rules().priceIfUnknownCents())) : sum;
   }
 

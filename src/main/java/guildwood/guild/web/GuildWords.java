@@ -6,6 +6,7 @@ import guildwood.guild.Evaluation;
 import guildwood.guild.Gap;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildRule;
+import guildwood.guild.Provision;
 import guildwood.guild.RuleBreach;
 import guildwood.guild.Wish;
 import guildwood.kernel.Finding;
@@ -152,7 +153,8 @@ public final class GuildWords {
       return messages.say("change.move." + move.axis().key(), moved(move.axis(), move.from()), moved(move.axis(), move.to()));
     }
     if (change instanceof Change.EaseRule ease) {
-      return messages.say("change.ease." + ease.rule().key(), easeDetail(ease));
+      String key = "change.ease." + ease.rule().key();
+      return messages.say(messages.has(key + "." + ease.detail()) ? key + "." + ease.detail() : key, easeDetail(ease));
     }
     if (change instanceof Change.Enlarge enlarge) {
       return messages.say("change.enlarge", exactly(enlarge.fromM2()), exactly(enlarge.toM2()));
@@ -162,6 +164,22 @@ public final class GuildWords {
     }
     Change.PutIn putIn = (Change.PutIn) change;
     return messages.say("change.put-in", name(putIn.speciesId()), putIn.count());
+  }
+
+  /** Where the plants of a species come from, what there is none of left out. */
+  String provision(Provision provision) {
+    List<String> parts = new ArrayList<>();
+    provided("standing", provision.standing(), parts);
+    provided("have", provision.have(), parts);
+    provided("propagate", provision.propagate(), parts);
+    provided("buy", provision.buy(), parts);
+    return String.join(", ", parts);
+  }
+
+  private void provided(String key, int plants, List<String> parts) {
+    if (plants > 0) {
+      parts.add(messages.say("provision." + key, plants));
+    }
   }
 
   /** What sets one guild's plants apart from another's: who joins, who leaves, whose count changes. */

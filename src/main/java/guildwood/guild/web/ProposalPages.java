@@ -42,7 +42,7 @@ public final class ProposalPages implements Routes {
 
   /** A proposal in a list: what it scores, how sure that is, and what sets it apart. */
   public record Card(int number, String key, String code, String character, String numbers, String rounded, String bound,
-      boolean proven, String species, String plants, String toBuy, String cost, List<String> unmet) {}
+      boolean proven, String species, String plants, String onHand, String toPropagate, String toBuy, String cost, List<String> unmet) {}
 
   @Override
   public void addTo(RoutesConfig routes) {
@@ -103,7 +103,7 @@ public final class ProposalPages implements Routes {
   private Card card(String run, int number, Proposal proposal, Composition composition, GuildViews views) {
     GuildView view = views.view(proposal.evaluation());
     return new Card(number, run + "." + number, GuildCode.of(proposal.guild()), characters.name(proposal),
-        characters.numbers(proposal, composition.proposals()), view.rounded(), bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.toBuy(), view.cost(),
+        characters.numbers(proposal, composition.proposals()), view.rounded(), bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.onHand(), view.toPropagate(), view.toBuy(), view.cost(),
         proposal.score().unmetWishes().stream().map(views.words()::wish).toList());
   }
 

@@ -1,6 +1,7 @@
 package guildwood.guild.web;
 
 import guildwood.guild.BedPlan;
+import guildwood.guild.PlantsFrom;
 import guildwood.guild.Rules;
 import guildwood.guild.Wish;
 import guildwood.guild.WishKind;
@@ -38,7 +39,7 @@ final class WishForm {
     values.put("maxSpeciesPerGenus", Integer.toString(rules.maxSpeciesPerGenus()));
     tick(values, "allowBorderline", rules.allowBorderline());
     tick(values, "allowNotKnown", rules.allowNotKnown());
-    tick(values, "onlyStock", rules.onlyStock());
+    values.put("plantsFrom", rules.plantsFrom().key());
     values.put("nativeTo", rules.nativeTo().orElse(""));
     rules.excludedCautions().forEach(kind -> values.put("without." + kind.key(), "on"));
     rules.banned().forEach(id -> values.put("ban." + id, "on"));
@@ -77,6 +78,7 @@ final class WishForm {
     int genus = form.wholeNumber("maxSpeciesPerGenus", 1, Rules.MOST_SPECIES).orElse(usual.maxSpeciesPerGenus());
     OptionalInt budget = cents(form, "budget", Rules.MOST_CENTS / 100);
     int price = cents(form, "priceIfUnknown", 10_000).orElse(usual.priceIfUnknownCents());
+    PlantsFrom from = from(form);
     Optional<String> region = region(form);
     Set<String> banned = banned(form, plan);
     Map<String, Integer> pinned = pinned(form, plan, banned);
@@ -84,7 +86,16 @@ final class WishForm {
       return Optional.empty();
     }
     return Optional.of(new Rules(species, plants, budget, price, form.ticked("allowBorderline"),
-        form.ticked("allowNotKnown"), genus, form.ticked("onlyStock"), region, cautions(form), banned, pinned));
+        form.ticked("allowNotKnown"), genus, from, region, cautions(form), banned, pinned));
+  }
+
+  private static PlantsFrom from(Form form) {
+    String key = form.value("plantsFrom");
+    Optional<PlantsFrom> from = key.isEmpty() ? Optional.of(PlantsFrom.ANYWHERE) : PlantsFrom.ofKey(key);
+    if (from.isEmpty()) {
+      form.refuse(Finding.of("item.unknown", "plantsFrom", key));
+    }
+    return from.orElse(PlantsFrom.ANYWHERE);
   }
 
   private static OptionalInt cents(Form form, String field, int most) {

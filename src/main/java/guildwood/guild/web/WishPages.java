@@ -4,6 +4,7 @@ import guildwood.guild.BedPlan;
 import guildwood.guild.Change;
 import guildwood.guild.Easing;
 import guildwood.guild.GuildRule;
+import guildwood.guild.PlantsFrom;
 import guildwood.guild.Rules;
 import guildwood.guild.StartingWishes;
 import guildwood.guild.Wish;
@@ -121,6 +122,7 @@ public final class WishPages implements Routes {
     model.put("groups", groups);
     model.put("starts", Arrays.stream(StartingWishes.values()).map(StartingWishes::key).toList());
     model.put("cautions", Arrays.stream(CautionKind.values()).map(CautionKind::key).toList());
+    model.put("plantsFrom", Arrays.stream(PlantsFrom.values()).map(PlantsFrom::key).toList());
     model.put("regions", Trait.NATIVITY.items());
     model.put("banned", chosen(plan, form, "ban."));
     model.put("pinned", chosen(plan, form, "pin."));

@@ -146,7 +146,7 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
     database.read(handle -> handle.createQuery("select * from holding").map((row, ctx) -> {
       int cents = row.getInt("price_cents");
       OptionalInt price = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(cents);
-      return new Holding(row.getString("species_id"), row.getInt("plants_on_hand"), price);
+      return new Holding(row.getString("species_id"), row.getInt("plants_on_hand"), row.getInt("plants_to_propagate"), price);
     }).list()).forEach(h -> holdings.put(h.speciesId(), h));
     return Map.copyOf(holdings);
   }
@@ -155,8 +155,10 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
   public void keep(Holding holding) {
     Integer cents = holding.priceCents().isPresent() ? holding.priceCents().getAsInt() : null;
     database.change(handle -> handle.createUpdate(
-            "merge into holding (species_id, plants_on_hand, price_cents) key (species_id) values (:id, :plants, :cents)")
-        .bind("id", holding.speciesId()).bind("plants", holding.plantsOnHand()).bind("cents", cents).execute());
+            "merge into holding (species_id, plants_on_hand, plants_to_propagate, price_cents) key (species_id)"
+                + " values (:id, :plants, :propagate, :cents)")
+        .bind("id", holding.speciesId()).bind("plants", holding.plantsOnHand())
+        .bind("propagate", holding.plantsToPropagate()).bind("cents", cents).execute());
   }
 
   @Override

@@ -86,12 +86,13 @@ public final class SpeciesPages implements Routes {
     Species species = shelf.speciesInUse(ctx);
     Form form = Form.read(ctx, pages.messages());
     OptionalInt plants = form.wholeNumber("plants", 0, Holding.MOST_PLANTS);
+    OptionalInt propagate = form.wholeNumber("propagate", 0, Holding.MOST_PLANTS);
     OptionalInt cents = cents(form);
     if (form.isRefused()) {
       pages.refuse(ctx, "species/detail", model(ctx, species, form));
       return;
     }
-    records.keep(new Holding(species.id(), plants.orElse(0), cents));
+    records.keep(new Holding(species.id(), plants.orElse(0), propagate.orElse(0), cents));
     pages.goOn(ctx, "/library/" + species.id(), Finding.of("done.stock-kept", "", species.name()));
   }
 
@@ -111,7 +112,11 @@ public final class SpeciesPages implements Routes {
 
   private static Map<String, String> typed(Holding holding) {
     String price = holding.priceCents().isEmpty() ? "" : BigDecimal.valueOf(holding.priceCents().getAsInt(), 2).toPlainString();
-    return Map.of("plants", holding.plantsOnHand() == 0 ? "" : Integer.toString(holding.plantsOnHand()), "price", price);
+    return Map.of("plants", count(holding.plantsOnHand()), "propagate", count(holding.plantsToPropagate()), "price", price);
+  }
+
+  private static String count(int plants) {
+    return plants == 0 ? "" : Integer.toString(plants);
   }
 
   private void remove(Context ctx) {

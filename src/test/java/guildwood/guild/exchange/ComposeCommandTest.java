@@ -98,7 +98,7 @@ class ComposeCommandTest {
       assertTrue(proposal.get("numbers").get("cost").decimalValue().compareTo(BigDecimal.valueOf(80)) <= 0);
       for (JsonNode each : proposal.get("species")) {
         int added = each.get("count").intValue() - each.get("standing").intValue();
-        assertEquals(added, each.get("fromStock").intValue() + each.get("toBuy").intValue(), each::toString);
+        assertEquals(added, each.get("fromStock").intValue() + each.get("toPropagate").intValue() + each.get("toBuy").intValue(), each::toString);
         assertTrue(each.get("cautions").findValuesAsText("caution").stream().noneMatch("thorns"::equals), each::toString);
       }
     }

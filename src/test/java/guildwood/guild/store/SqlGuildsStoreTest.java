@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import guildwood.guild.Guild;
+import guildwood.guild.PlantsFrom;
 import guildwood.guild.Rules;
 import guildwood.guild.SavedGuild;
 import guildwood.guild.Wish;
@@ -57,7 +58,7 @@ class SqlGuildsStoreTest {
   @Test
   void rulesComeBackAsTheyWere() {
     assertEquals(Optional.empty(), guilds.rules(bed));
-    Rules rules = Rules.forArea(40).withBudgetCents(OptionalInt.of(12345)).withBorderline(true).withOnlyStock(true)
+    Rules rules = Rules.forArea(40).withBudgetCents(OptionalInt.of(12345)).withBorderline(true).withPlantsFrom(PlantsFrom.HAVE_OR_PROPAGATE)
         .withNativeTo(Optional.of("great-lakes")).withExcludedCautions(Set.of(CautionKind.THORNS, CautionKind.COOK_FIRST))
         .withBanned(Set.of("alnus-incana")).withPinned(Map.of("trifolium-repens", 4)).withMaxSpeciesPerGenus(3);
     guilds.keep(bed, List.of(), rules);

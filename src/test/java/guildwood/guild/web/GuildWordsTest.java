@@ -228,7 +228,8 @@ class GuildWordsTest {
       case CAUTION -> CautionKind.keys().stream().map(List::of).toList();
       case NOT_NATIVE -> Trait.NATIVITY.items().stream().map(List::of).toList();
       case LARGER_THAN_BED -> List.of(List.of("78.54", "24"));
-      case NOT_IN_STOCK, PATCH_TOO_SMALL, TOO_MANY_SPECIES, TOO_MANY_PLANTS, STANDING_LEFT_OUT, PIN_IGNORED -> List.of(List.of("2", "1"));
+      case NOT_IN_STOCK -> List.of(List.of("2", "1", "4"));
+      case NOT_TO_BE_HAD, PATCH_TOO_SMALL, TOO_MANY_SPECIES, TOO_MANY_PLANTS, STANDING_LEFT_OUT, PIN_IGNORED -> List.of(List.of("2", "1"));
       case OVER_BUDGET -> List.of(List.of("123456", "5000"));
       case LAYER_FULL, NO_LIGHT_LEFT -> Arrays.stream(Layer.values()).map(layer -> List.of(layer.key(), "12.5", "10")).toList();
       case ENEMIES -> Trait.CONFLICT.items().stream().map(List::of).toList();

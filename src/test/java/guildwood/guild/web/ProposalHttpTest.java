@@ -154,7 +154,7 @@ class ProposalHttpTest {
   void aWishNobodyCanMeetHasItsReason() {
     TestBed bed = TestBed.laidOut(visitor, "Impossible");
     visitor.submit(bed.path() + "/wishes", "wish.layer:tall-tree", "must", "wish.harvest-part:nut", "nice", "maxSpecies", "3",
-        "wish.bloom-month:1", "nice", "nativeTo", "asia", "onlyStock", "on", "without.listed", "on");
+        "wish.bloom-month:1", "nice", "nativeTo", "asia", "plantsFrom", "on-hand", "without.listed", "on");
     String run = compose(bed);
     Page all = done(run);
     assertTrue(all.html().contains("class=\"card gap\""));

@@ -258,7 +258,7 @@ class WishHttpTest {
     fields.put("maxSpeciesPerGenus", "1");
     fields.put("budget", "120.50");
     fields.put("priceIfUnknown", "4.00");
-    fields.put("onlyStock", "on");
+    fields.put("plantsFrom", "have-or-propagate");
     fields.put("allowNotKnown", "on");
     fields.put("nativeTo", "great-lakes");
     fields.put("without.toxic", "on");

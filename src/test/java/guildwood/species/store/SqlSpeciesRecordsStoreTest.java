@@ -170,7 +170,7 @@ class SqlSpeciesRecordsStoreTest {
   @Test
   void keepsWhatTheOwnerHas() {
     assertEquals(Map.of(), records.holdings());
-    Holding some = new Holding(JUNEBERRY, 3, OptionalInt.of(1250));
+    Holding some = new Holding(JUNEBERRY, 3, 8, OptionalInt.of(1250));
     records.keep(some);
     records.keep(new Holding("tilia-americana", 0, OptionalInt.empty()));
     assertEquals(some, records.holdings().get(JUNEBERRY));
