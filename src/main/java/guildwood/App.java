@@ -45,6 +45,7 @@ import guildwood.materials.web.MaterialPages;
 import guildwood.materials.web.MaterialSettingsPages;
 import guildwood.materials.web.PlacePages;
 import guildwood.materials.web.RunoffPages;
+import guildwood.materials.web.ShoppingListRoute;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -142,6 +143,7 @@ public final class App implements AutoCloseable {
       DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
+      DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
     String setupToken = Tokens.fresh();
 
@@ -178,6 +180,7 @@ public final class App implements AutoCloseable {
     routes.add(new MaterialPages(pages, sites, needs, materials, clock));
     routes.add(new PlacePages(pages, sites, needs, materials, clock));
     routes.add(new MaterialSettingsPages(pages, sites, materials));
+    routes.add(new ShoppingListRoute(sites, beds, desk, needs, messages));
     routes.add(new RunoffPages(pages, sites, plans));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
