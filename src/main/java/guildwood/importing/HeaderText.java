@@ -51,7 +51,8 @@ record HeaderText(List<String> words, Optional<ColumnUnit> unit) {
 
   /** @param unitsCell what stands below the header in a row of units; may be empty */
   static HeaderText read(String header, String unitsCell) {
-    String text = CAMEL.matcher(header.replace('_', ' ').replace("″", "\"").replace("′", "'")).replaceAll(" ");
+    String plain = header.replace('_', ' ').replace("″", "\"").replace("′", "'").replace("pH", " ph ");
+    String text = CAMEL.matcher(plain).replaceAll(" ");
     Optional<ColumnUnit> unit = unitOf(unitsCell);
     Matcher apart = APART.matcher(text);
     StringBuilder rest = new StringBuilder();
