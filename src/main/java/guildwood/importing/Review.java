@@ -33,6 +33,11 @@ public final class Review {
     this.holdings = holdings;
   }
 
+  /** A review where nothing is at hand yet. */
+  public Review(ImportPlan plan, SpeciesLibrary library) {
+    this(plan, library, Map.of());
+  }
+
   /** Is shown what becomes of each row. */
   public interface OutcomeTaker {
     /** Whether to go on; where not, the counts are those so far. */
