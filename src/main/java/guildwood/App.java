@@ -27,6 +27,11 @@ import guildwood.bed.web.NearPlantPages;
 import guildwood.bed.web.SitePages;
 import guildwood.choosing.BedChoices;
 import guildwood.choosing.web.LibraryPages;
+import guildwood.drawing.Drawings;
+import guildwood.drawing.store.SqlBedSpots;
+import guildwood.drawing.web.DrawingPages;
+import guildwood.exporting.web.TakePages;
+import guildwood.exporting.web.Takeable;
 import guildwood.guild.Guilds;
 import guildwood.guild.store.SqlGuilds;
 import guildwood.guild.web.ComparePages;
@@ -38,6 +43,14 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.materials.MaterialRecords;
+import guildwood.materials.Needs;
+import guildwood.materials.store.SqlMaterialRecords;
+import guildwood.materials.web.MaterialPages;
+import guildwood.materials.web.MaterialSettingsPages;
+import guildwood.materials.web.PlacePages;
+import guildwood.materials.web.RunoffPages;
+import guildwood.materials.web.ShoppingListRoute;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -47,8 +60,13 @@ import guildwood.site.exchange.IndicatorFiles;
 import guildwood.site.store.SqlSites;
 import guildwood.site.store.SqlSurveys;
 import guildwood.site.web.SiteFormPages;
+import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
+import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.PicturePages;
+import guildwood.siteplan.web.PlanPages;
+import guildwood.siteplan.web.ShapePages;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
@@ -123,9 +141,12 @@ public final class App implements AutoCloseable {
     Surroundings surroundings = new SqlSurroundings(database);
     Outlines outlines = new SqlOutlines(database);
     PlanRecords plans = new SqlPlanRecords(database, outlines);
-    SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
+    PlanDesk planDesk = new PlanDesk(sites, beds, outlines, surroundings, plans, new SqlPlanSheets(database));
+    SunScenes scenes = new SunScenes(sites, beds, surroundings, outlines, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
+    MaterialRecords materials = new SqlMaterialRecords(database);
+    Needs needs = new Needs(beds, plans, guilds, species::library, materials);
     Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
     Compositions compositions = new Compositions();
     SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
@@ -133,6 +154,7 @@ public final class App implements AutoCloseable {
       DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
+      DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
     String setupToken = Tokens.fresh();
 
@@ -153,6 +175,10 @@ public final class App implements AutoCloseable {
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));
     routes.add(new SkylinePages(pages, scenes, surroundings));
+    PlanPages planPages = new PlanPages(pages, planDesk);
+    routes.add(planPages);
+    routes.add(new PicturePages(pages, planPages, uploads));
+    routes.add(new ShapePages(pages, planPages));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
@@ -163,12 +189,20 @@ public final class App implements AutoCloseable {
     routes.add(new WhyPages(pages, desk, drafts, compositions));
     routes.add(new DraftPages(pages, desk, drafts, compositions, clock));
     routes.add(new GuildPages(pages, desk, drafts, compositions));
+    Drawings drawings = new Drawings(scenes, plans, new SqlBedSpots(database));
+    routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new MaterialPages(pages, sites, needs, materials, clock));
+    routes.add(new PlacePages(pages, sites, needs, materials, clock));
+    routes.add(new MaterialSettingsPages(pages, sites, materials));
+    routes.add(new ShoppingListRoute(sites, beds, desk, needs, messages));
+    routes.add(new RunoffPages(pages, sites, plans));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
     routes.add(new SpeciesTableRoute(species::library));
+    routes.add(new TakePages(pages, species, BedChoices.of(sites, beds), takeables()));
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
@@ -180,6 +214,11 @@ public final class App implements AutoCloseable {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
     return new App(settings, database, files, compositions, server, greeting);
+  }
+
+  /** What can be taken away beside the library; each feature adds its line. */
+  private static List<Takeable> takeables() {
+    return List.of();
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {

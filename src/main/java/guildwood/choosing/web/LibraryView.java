@@ -97,6 +97,9 @@ final class LibraryView {
     model.put("chips", ChipView.of(address, words));
     model.put("clear", address.choosesNothing() ? "" : address.cleared().path());
     model.put("libraryEmpty", outcome.total() == 0);
+    // The same choice, to take away: all its pages, with the bed.
+    model.put("takeQuery", address.onPage(1).path().substring(LibraryAddress.PATH.length()));
+    model.put("takesAll", outcome.count() == outcome.total() && bed.isEmpty());
     model.put("rows", outcome.list(address.orderOrUsual(), (address.page() - 1) * PagerView.ROWS, PagerView.ROWS)
         .stream().map(r -> RowView.of(r, fits, words)).toList());
     model.put("pager", PagerView.of(address, outcome.count(), messages));
@@ -185,10 +188,12 @@ final class LibraryView {
     model.put("orderLine", messages.say("choosing.order-line", messages.say("choosing.order." + now.key())));
   }
 
-  /** Where nothing remains: which single step back would bring most. */
+  /** Where nothing remains: which single step would bring most; first of all a name spelt nearly so. */
   private List<WayOut> waysOut() {
     List<WayOut> ways = new ArrayList<>();
     Query asked = address.asked();
+    state.index().nearTexts(asked.text())
+        .forEach(text -> add(ways, messages.say("choosing.way-out.near", text), address.asking(asked.withText(text))));
     if (!asked.text().isEmpty()) {
       add(ways, messages.say("choosing.way-out.text"), address.asking(asked.withText("")));
     }
