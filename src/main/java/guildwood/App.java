@@ -38,6 +38,9 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.materials.MaterialRecords;
+import guildwood.materials.Needs;
+import guildwood.materials.store.SqlMaterialRecords;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -68,6 +71,13 @@ import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
 import guildwood.web.Uploads;
+import guildwood.workplan.store.SqlWork;
+import guildwood.workplan.web.CalendarRoute;
+import guildwood.workplan.web.NowPages;
+import guildwood.workplan.web.PlantsPages;
+import guildwood.workplan.web.WorkDesk;
+import guildwood.workplan.web.WorkPages;
+import guildwood.workplan.web.WorkSettingsPages;
 import io.javalin.Javalin;
 import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
@@ -134,6 +144,9 @@ public final class App implements AutoCloseable {
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
     }
+    MaterialRecords materials = new SqlMaterialRecords(database);
+    Needs needs = new Needs(beds, plans, guilds, species::library, materials);
+    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -166,6 +179,11 @@ public final class App implements AutoCloseable {
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
     routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new WorkPages(pages, workDesk));
+    routes.add(new NowPages(pages, workDesk));
+    routes.add(new PlantsPages(pages, workDesk));
+    routes.add(new WorkSettingsPages(pages, workDesk));
+    routes.add(new CalendarRoute(workDesk, messages));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
     routes.add(new SpeciesTableRoute(species::library));

@@ -161,7 +161,7 @@ public final class SiteWork {
     atHand.put(key, from.equals("have") ? (double) plants : 0);
   }
 
-  /** New plants want water every week of their first summer. */
+  /** New plants want water every week of their first summer, from the first of them on. */
   private void watering(List<PlantJob> jobs) {
     for (PlantJob job : jobs) {
       String key = "water.bed-" + job.bed().id();
@@ -175,9 +175,10 @@ public final class SiteWork {
       boolean tooLate = !year.firstAutumnFrost(season).isAfter(from);
       Window window = tooLate ? new Window(year.lastSpringFrost(season + 1), year.firstAutumnFrost(season + 1))
           : new Window(from, year.firstAutumnFrost(season));
+      Set<String> first = new TreeSet<>(planted.stream().filter(t -> t.window().from().equals(from)).map(WorkTask::key).toList());
       double plants = planted.stream().mapToDouble(WorkTask::amount).sum();
       add(new WorkTask(key, WorkKind.WATER, job.bed().name(), "", "", job.bed().id(), plants, Count.PLANTS, WATER_MINUTES, window,
-          known(new TreeSet<>(planted.stream().map(WorkTask::key).toList())), "", List.of(Finding.of("work.water", ""))));
+          first, "", List.of(Finding.of("work.water", ""))));
     }
   }
 
