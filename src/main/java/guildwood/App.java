@@ -41,6 +41,10 @@ import guildwood.guild.web.WishPages;
 import guildwood.materials.MaterialRecords;
 import guildwood.materials.Needs;
 import guildwood.materials.store.SqlMaterialRecords;
+import guildwood.materials.web.MaterialPages;
+import guildwood.materials.web.MaterialSettingsPages;
+import guildwood.materials.web.PlacePages;
+import guildwood.materials.web.RunoffPages;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -136,6 +140,8 @@ public final class App implements AutoCloseable {
     SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
+    MaterialRecords materials = new SqlMaterialRecords(database);
+    Needs needs = new Needs(beds, plans, guilds, species::library, materials);
     Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
     Compositions compositions = new Compositions();
     SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
@@ -144,8 +150,6 @@ public final class App implements AutoCloseable {
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
     }
-    MaterialRecords materials = new SqlMaterialRecords(database);
-    Needs needs = new Needs(beds, plans, guilds, species::library, materials);
     WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
     String setupToken = Tokens.fresh();
 
@@ -184,6 +188,10 @@ public final class App implements AutoCloseable {
     routes.add(new PlantsPages(pages, workDesk));
     routes.add(new WorkSettingsPages(pages, workDesk));
     routes.add(new CalendarRoute(workDesk, messages));
+    routes.add(new MaterialPages(pages, sites, needs, materials, clock));
+    routes.add(new PlacePages(pages, sites, needs, materials, clock));
+    routes.add(new MaterialSettingsPages(pages, sites, materials));
+    routes.add(new RunoffPages(pages, sites, plans));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
     routes.add(new SpeciesTableRoute(species::library));
