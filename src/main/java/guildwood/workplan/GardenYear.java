@@ -51,14 +51,14 @@ public record GardenYear(Hemisphere hemisphere, MonthDay lastSpringFrost, MonthD
 
   /** What is left, from a day on, of the season that is on then, or the whole of the next one. */
   public Window next(InSeason season, LocalDate from) {
-    if (season == InSeason.ALWAYS) {
-      return new Window(from, from.plusYears(1));
-    }
     return next(List.of(season), from);
   }
 
   /** The first of several seasons, from a day on. */
   public Window next(List<InSeason> seasons, LocalDate from) {
+    if (seasons.contains(InSeason.ALWAYS)) {
+      return new Window(from, from.plusYears(1));
+    }
     int year = hemisphere.yearOf(from);
     return IntStream.rangeClosed(year - 1, year + 2).boxed()
         .flatMap(y -> seasons.stream().flatMap(season -> season.spans().stream()).map(span -> window(span, y)))

@@ -9,7 +9,7 @@ import java.util.Map;
 
 /**
  * The steps laid out over the days on which people come: each as early as its season and what must come first
- * allow, until the hours of a day are used up. A step that finds no day in its season is said to be late.
+ * allow, until the hours of a day are used up. A step that finds no day in its season waits for the next one.
  */
 public record Schedule(List<Dated> steps) {
   /** Beyond three years a plan is a wish. */
@@ -23,11 +23,11 @@ public record Schedule(List<Dated> steps) {
   /**
    * A step on its day.
    *
-   * @param late whether its season is over by then: more hands or more days are needed
+   * @param putOff whether it could have been done a season earlier, had there been more hands or days
    */
-  public record Dated(WorkStep step, LocalDate day, boolean late) {}
+  public record Dated(WorkStep step, LocalDate day, boolean putOff) {}
 
-  public static Schedule of(WorkPlan plan, WorkSettings settings, LocalDate today) {
+  public static Schedule of(WorkPlan plan, WorkSettings settings, GardenYear year, LocalDate today) {
     LocalDate firstDay = today.with(TemporalAdjusters.nextOrSame(settings.day()));
     double[] free = new double[MOST_WEEKS];
     java.util.Arrays.fill(free, settings.sessionMinutes());
@@ -41,13 +41,11 @@ public record Schedule(List<Dated> steps) {
       }
       if (task.kind().isRepeated()) {
         LocalDate day = firstDay.plusWeeks(Math.min(week, MOST_WEEKS - 1));
-        dated.add(new Dated(new WorkStep(task, 1, 1, task.amount()), day, day.isAfter(task.window().to())));
+        dated.add(new Dated(new WorkStep(task, 1, 1, task.amount()), day, false));
         continue;
       }
       for (WorkStep step : Steps.of(task, settings.sessionMinutes())) {
-        while (week < MOST_WEEKS - 1 && free[week] + HAIR < Math.min(step.minutes(), settings.sessionMinutes())) {
-          week++;
-        }
+        week = freeWeek(task, Math.min(step.minutes(), settings.sessionMinutes()), week, free, firstDay, year);
         free[week] -= Math.min(step.minutes(), free[week]);
         LocalDate day = firstDay.plusWeeks(week);
         dated.add(new Dated(step, day, day.isAfter(task.window().to())));
@@ -56,6 +54,23 @@ public record Schedule(List<Dated> steps) {
     }
     dated.sort(java.util.Comparator.comparing(Dated::day));
     return new Schedule(dated);
+  }
+
+  /** The first week from one on that is in season and has so much time left. */
+  private static int freeWeek(WorkTask task, double minutes, int from, double[] free, LocalDate firstDay, GardenYear year) {
+    int week = from;
+    while (week < MOST_WEEKS - 1) {
+      LocalDate day = firstDay.plusWeeks(week);
+      LocalDate inSeason = year.next(task.seasons(), day).from();
+      if (inSeason.isAfter(day)) {
+        week = Math.max(week + 1, weekOf(firstDay, inSeason));
+      } else if (free[week] + HAIR < minutes) {
+        week++;
+      } else {
+        break;
+      }
+    }
+    return Math.min(week, MOST_WEEKS - 1);
   }
 
   private static int weekOf(LocalDate firstDay, LocalDate day) {

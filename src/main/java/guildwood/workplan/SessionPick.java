@@ -56,9 +56,7 @@ public record SessionPick(List<WorkStep> steps, double minutes, List<Readiness> 
 
   /** Pieces of about half an hour, so that a session can be filled, but no more of them than it can take. */
   private static List<WorkStep> portions(WorkTask task, double amount, double minutes) {
-    WorkTask there = new WorkTask(task.key(), task.kind(), task.place(), task.subject(), task.speciesId(), task.bedId(), amount, task.count(),
-        task.minutes(), task.window(), task.after(), task.detail(), task.advice());
-    return Steps.of(there, Math.max(5, Math.min(30, minutes)));
+    return Steps.of(task.part(amount), Math.max(5, Math.min(30, minutes)));
   }
 
   /** Branch and bound over the steps in their order; the bound fills the rest of the time by worth an hour. */

@@ -26,6 +26,8 @@ public final class SiteWork {
   static final String ASK = "ask";
   /** Marks on the ground and the answers of the services run out; how soon differs from place to place. */
   private static final int ASKED_LASTS_DAYS = 28;
+  private static final List<InSeason> ANY_TIME = List.of(InSeason.ALWAYS);
+  private static final List<InSeason> GROUND_OPEN = List.of(InSeason.GROUND_OPEN);
   private static final int ASK_MINUTES = 30;
   private static final int BUY_MINUTES = 2;
   private static final int TAKE_UP_MINUTES = 3;
@@ -68,7 +70,7 @@ public final class SiteWork {
         || needs.needs().stream().anyMatch(need -> !need.done() && need.target().kind() == Target.Kind.PATH);
     boolean asked = done.stream().anyMatch(d -> d.kind() == WorkKind.ASK_ABOUT_LINES && !d.on().plusDays(ASKED_LASTS_DAYS).isBefore(today));
     if (digs && !asked) {
-      add(new WorkTask(ASK, WorkKind.ASK_ABOUT_LINES, "", "", "", 0, 1, Count.ONCE, ASK_MINUTES, year.next(InSeason.ALWAYS, today),
+      add(new WorkTask(ASK, WorkKind.ASK_ABOUT_LINES, "", "", "", 0, 1, Count.ONCE, ASK_MINUTES, ANY_TIME, year.next(ANY_TIME, today),
           Set.of(), "", List.of(Finding.of("work.lines", ""))));
     }
   }
@@ -85,7 +87,7 @@ public final class SiteWork {
       if (!need.done()) {
         add(new WorkTask(key(need), path ? WorkKind.COVER_PATH : WorkKind.COVER_BED, need.name(), "", "", path ? 0 : need.target().id(),
             need.left(), need.material().inSheets() ? Count.SHEETS : Count.CUBIC_METRES, needs.settings().minutes(need.material(), 1),
-            window(List.of(InSeason.GROUND_OPEN), after, today), known(after), need.material().key(), List.of(Finding.of("work.lifting", ""))));
+            GROUND_OPEN, window(GROUND_OPEN, after, today), known(after), need.material().key(), List.of(Finding.of("work.lifting", ""))));
         atHand.put(key(need), share.there());
       }
       if (path) {
@@ -108,14 +110,15 @@ public final class SiteWork {
     int months = plan.map(RaisingPlan::months).orElse(0);
     LocalDate ready = last.map(day -> day.plusMonths(months)).orElse(today);
     if (starts > 0) {
-      Window window = plan.map(p -> year.next(p.seasons(), today)).orElseGet(() -> year.next(InSeason.ALWAYS, today));
-      add(task(key, WorkKind.START_PLANTS, job, starts, Count.STARTS, plan.map(p -> p.way().minutes()).orElse(ASK_MINUTES), window, Set.of(),
+      List<InSeason> seasons = plan.map(RaisingPlan::seasons).orElse(ANY_TIME);
+      Window window = year.next(seasons, today);
+      add(task(key, WorkKind.START_PLANTS, job, starts, Count.STARTS, plan.map(p -> p.way().minutes()).orElse(ASK_MINUTES), seasons, window, Set.of(),
           plan.map(p -> p.way().key()).orElse("unknown"), adviceOnRaising(job, plan)));
       ready = window.from().plusMonths(months);
     }
     Set<String> after = Set.of(key);
     add(task(key("take-up", job), WorkKind.TAKE_UP_PLANTS, job, plants, Count.PLANTS, TAKE_UP_MINUTES,
-        window(List.of(job.season()), after, later(ready, today)), known(after), "", job.care()));
+        List.of(job.season()), window(List.of(job.season()), after, later(ready, today)), known(after), "", job.care()));
   }
 
   private static List<Finding> adviceOnRaising(PlantJob job, Optional<RaisingPlan> plan) {
@@ -130,7 +133,7 @@ public final class SiteWork {
 
   private void buying(PlantJob job) {
     if (job.provision().buy() > 0) {
-      add(task(key("buy", job), WorkKind.BUY_PLANTS, job, job.provision().buy(), Count.PLANTS, BUY_MINUTES, year.next(InSeason.ALWAYS, today),
+      add(task(key("buy", job), WorkKind.BUY_PLANTS, job, job.provision().buy(), Count.PLANTS, BUY_MINUTES, ANY_TIME, year.next(ANY_TIME, today),
           Set.of(), "", job.care().stream().filter(f -> f.code().equals("work.law")).toList()));
     }
   }
@@ -157,7 +160,7 @@ public final class SiteWork {
     first.ifPresent(after::add);
     String key = key("plant", job) + "." + from;
     add(task(key, job.turn(), job, plants, Count.PLANTS, settings.plantingMinutes(job.layer()),
-        window(List.of(job.season()), after, today), known(after), from, job.care()));
+        List.of(job.season()), window(List.of(job.season()), after, today), known(after), from, job.care()));
     atHand.put(key, from.equals("have") ? (double) plants : 0);
   }
 
@@ -177,15 +180,15 @@ public final class SiteWork {
           : new Window(from, year.firstAutumnFrost(season));
       Set<String> first = new TreeSet<>(planted.stream().filter(t -> t.window().from().equals(from)).map(WorkTask::key).toList());
       double plants = planted.stream().mapToDouble(WorkTask::amount).sum();
-      add(new WorkTask(key, WorkKind.WATER, job.bed().name(), "", "", job.bed().id(), plants, Count.PLANTS, WATER_MINUTES, window,
+      add(new WorkTask(key, WorkKind.WATER, job.bed().name(), "", "", job.bed().id(), plants, Count.PLANTS, WATER_MINUTES, ANY_TIME, window,
           first, "", List.of(Finding.of("work.water", ""))));
     }
   }
 
-  private static WorkTask task(String key, WorkKind kind, PlantJob job, double amount, Count count, double minutes, Window window,
-      Set<String> after, String detail, List<Finding> advice) {
+  private static WorkTask task(String key, WorkKind kind, PlantJob job, double amount, Count count, double minutes,
+      List<InSeason> seasons, Window window, Set<String> after, String detail, List<Finding> advice) {
     return new WorkTask(key, kind, job.bed().name(), job.species().name(), job.species().id(), job.bed().id(), amount, count, minutes,
-        window, after, detail, advice);
+        seasons, window, after, detail, advice);
   }
 
   private void add(WorkTask task) {

@@ -16,19 +16,26 @@ import java.util.TreeSet;
  * @param bedId 0 where it belongs to no bed
  * @param amount left to do, above nothing
  * @param minutes of one person for one of what it is counted in
+ * @param seasons in which it can be done
  * @param window the next days in which it is in season
  * @param after keys of the tasks that come first
  * @param detail way of raising, material, or where plants come from: a message key's last part; may be empty
  * @param advice what to know and to take care of
  */
 public record WorkTask(String key, WorkKind kind, String place, String subject, String speciesId, long bedId, double amount,
-    Count count, double minutes, Window window, Set<String> after, String detail, List<Finding> advice) {
+    Count count, double minutes, List<InSeason> seasons, Window window, Set<String> after, String detail, List<Finding> advice) {
   public WorkTask {
+    seasons = List.copyOf(seasons);
     after = Collections.unmodifiableSet(new TreeSet<>(after));
     advice = List.copyOf(advice);
     if (!(amount > 0 && minutes > 0) || after.contains(key)) {
       throw new IllegalArgumentException(key + ": " + amount + " at " + minutes + " minutes after " + after);
     }
+  }
+
+  /** The same task, only so much of it. */
+  WorkTask part(double some) {
+    return new WorkTask(key, kind, place, subject, speciesId, bedId, some, count, minutes, seasons, window, after, detail, advice);
   }
 
   public double allMinutes() {

@@ -31,7 +31,7 @@ class SessionPickProperties {
       }
       LocalDate from = DAY.plusDays(dice.nextInt(6) == 0 ? 3 : -10);
       tasks.add(new WorkTask("t" + i, WorkKind.PLANT, "North", "", "", 3, 1, Count.ONCE, 5 + dice.nextInt(60),
-          new Window(from, from.plusDays(15 + dice.nextInt(40))), after, "", List.of()));
+          List.of(InSeason.GROUND_OPEN), new Window(from, from.plusDays(15 + dice.nextInt(40))), after, "", List.of()));
       if (dice.nextInt(7) == 0) {
         atHand.put("t" + i, 0.0);
       }

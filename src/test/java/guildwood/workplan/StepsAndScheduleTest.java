@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Cutting work into sessions and laying it out over days. */
 class StepsAndScheduleTest {
   private static WorkTask task(double amount, Count count, double minutes) {
-    return new WorkTask("t", WorkKind.PLANT, "North", "", "", 3, amount, count, minutes, new Window(WorkBeds.MARCH, WorkBeds.MARCH.plusDays(50)),
+    return new WorkTask("t", WorkKind.PLANT, "North", "", "", 3, amount, count, minutes, List.of(InSeason.GROUND_OPEN), new Window(WorkBeds.MARCH, WorkBeds.MARCH.plusDays(50)),
         Set.of(), "", List.of());
   }
 
@@ -46,7 +46,7 @@ class StepsAndScheduleTest {
     WorkPlan plan = SiteWork.of(WorkBeds.YEAR, WorkBeds.MARCH, settings, WorkBeds.pathAndBeds(8),
         WorkBeds.jobs(Map.of("caragana-arborescens", 6, "amelanchier-alnifolia", 4, "fragaria-virginiana", 60), Map.of("ribes-nigrum", 9)),
         List.of());
-    Schedule schedule = Schedule.of(plan, settings, WorkBeds.MARCH);
+    Schedule schedule = Schedule.of(plan, settings, WorkBeds.YEAR, WorkBeds.MARCH);
     Map<String, LocalDate> last = new HashMap<>();
     schedule.steps().forEach(dated -> last.merge(dated.step().task().key(), dated.day(), (a, b) -> a.isAfter(b) ? a : b));
     Map<LocalDate, Double> hours = new HashMap<>();
@@ -54,7 +54,8 @@ class StepsAndScheduleTest {
       assertEquals(DayOfWeek.WEDNESDAY, dated.day().getDayOfWeek());
       WorkTask task = dated.step().task();
       assertFalse(dated.day().isBefore(task.window().from()), dated.toString());
-      assertEquals(dated.day().isAfter(task.window().to()), dated.late());
+      assertEquals(dated.day().isAfter(task.window().to()) && !task.kind().isRepeated(), dated.putOff());
+      assertEquals(dated.day(), WorkBeds.YEAR.next(task.seasons(), dated.day()).from(), "out of season: " + dated);
       task.after().forEach(key -> assertFalse(dated.day().isBefore(last.get(key)), key + " and " + task.key()));
       if (task.after().contains("ask")) {
         assertTrue(dated.day().isAfter(last.get("ask")), "the services need days to answer");

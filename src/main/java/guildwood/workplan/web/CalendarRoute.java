@@ -33,6 +33,6 @@ public final class CalendarRoute implements Routes {
     WorkCalendar calendar = new WorkCalendar(name, site.site().id(), stamp, dated -> words.line(dated.step()), words::description);
     ctx.contentType("text/calendar; charset=utf-8");
     ctx.header("Content-Disposition", "attachment; filename=\"work.ics\"");
-    ctx.result(calendar.write(Schedule.of(site.plan(), site.settings(), site.today())));
+    ctx.result(calendar.write(Schedule.of(site.plan(), site.settings(), site.year(), site.today())));
   }
 }

@@ -4,6 +4,7 @@ import guildwood.kernel.Finding;
 import guildwood.materials.Volume;
 import guildwood.web.Messages;
 import guildwood.web.Units;
+import guildwood.workplan.InSeason;
 import guildwood.workplan.Readiness;
 import guildwood.workplan.Schedule;
 import guildwood.workplan.Window;
@@ -55,7 +56,10 @@ public final class WorkWords {
   String description(Schedule.Dated dated) {
     List<String> lines = new java.util.ArrayList<>();
     lines.add(time(dated.step().minutes()));
-    lines.add(window(dated.step().task().window()));
+    String window = window(dated.step().task());
+    if (!window.isEmpty()) {
+      lines.add(window);
+    }
     lines.addAll(advice(dated.step().task()));
     return String.join("\n", lines);
   }
@@ -81,6 +85,11 @@ public final class WorkWords {
     return minutes < 60
         ? messages.say("work.minutes", Integer.toString((int) Math.max(5, 5 * Math.round(minutes / 5))))
         : messages.say("work.hours", Units.number(minutes / 60, 1));
+  }
+
+  /** The season of a task; empty where any day will do. */
+  String window(WorkTask task) {
+    return task.seasons().contains(InSeason.ALWAYS) && !task.kind().isRepeated() ? "" : window(task.window());
   }
 
   String window(Window window) {

@@ -8,6 +8,7 @@ import biweekly.Biweekly;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import guildwood.workplan.Count;
+import guildwood.workplan.InSeason;
 import guildwood.workplan.Schedule;
 import guildwood.workplan.Window;
 import guildwood.workplan.WorkKind;
@@ -41,8 +42,8 @@ class WorkCalendarTest {
   private static Schedule schedule() {
     Window window = new Window(DAY, DAY.plusDays(40));
     WorkTask plant = new WorkTask("plant.bed-3.ribes-nigrum.have", WorkKind.PLANT, "North; strip, long", "", "ribes-nigrum", 3, 3, Count.PLANTS, 20,
-        window, Set.of(), "have", List.of());
-    WorkTask water = new WorkTask("water.bed-3", WorkKind.WATER, "North", "", "", 3, 3, Count.PLANTS, 1, window, Set.of(), "", List.of());
+        List.of(InSeason.HARDY), window, Set.of(), "have", List.of());
+    WorkTask water = new WorkTask("water.bed-3", WorkKind.WATER, "North", "", "", 3, 3, Count.PLANTS, 1, List.of(InSeason.ALWAYS), window, Set.of(), "", List.of());
     return new Schedule(List.of(new Schedule.Dated(new WorkStep(plant, 1, 2, 2), DAY, false),
         new Schedule.Dated(new WorkStep(plant, 2, 2, 1), DAY.plusWeeks(1), false), new Schedule.Dated(new WorkStep(water, 1, 1, 3), DAY, false)));
   }
