@@ -7,6 +7,7 @@ import guildwood.web.Pages;
 import guildwood.web.Routes;
 import guildwood.web.Units;
 import guildwood.workplan.SessionPick;
+import guildwood.workplan.WorkKind;
 import guildwood.workplan.WorkSettings;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -58,11 +59,17 @@ public final class NowPages implements Routes {
       return;
     }
     SessionPick pick = SessionPick.of(site.plan(), site.today(), hours.getAsDouble() * 60 * people.orElse(1));
-    model.put("rows", pick.steps().stream().map(step -> WorkView.row(step, false, words)).toList());
+    model.put("toGet", rows(pick, true));
+    model.put("rows", rows(pick, false));
     model.put("time", words.time(pick.minutes()));
     model.put("later", pick.later().stream().limit(LATER_SHOWN)
         .map(later -> new LaterRow(words.title(later.task()), words.reasons(later, site.plan()))).toList());
     pages.show(ctx, "workplan/now", model);
+  }
+
+  private List<WorkView.Row> rows(SessionPick pick, boolean toGet) {
+    return pick.steps().stream().filter(step -> (step.task().kind() == WorkKind.BUY_PLANTS) == toGet)
+        .map(step -> WorkView.row(step, false, words)).toList();
   }
 
   private static Map<String, List<String>> asked(Context ctx, WorkSettings settings) {
