@@ -146,7 +146,7 @@ public final class App implements AutoCloseable {
     Compositions compositions = new Compositions();
     SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
     if (settings.demo()) {
-      DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
+      DemoSite.fill(sites, beds, surroundings, species, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
     }
