@@ -27,6 +27,11 @@ import guildwood.bed.web.NearPlantPages;
 import guildwood.bed.web.SitePages;
 import guildwood.choosing.BedChoices;
 import guildwood.choosing.web.LibraryPages;
+import guildwood.drawing.Drawings;
+import guildwood.drawing.store.SqlBedSpots;
+import guildwood.drawing.web.DrawingPages;
+import guildwood.exporting.web.TakePages;
+import guildwood.exporting.web.Takeable;
 import guildwood.guild.Guilds;
 import guildwood.guild.store.SqlGuilds;
 import guildwood.guild.web.ComparePages;
@@ -54,8 +59,13 @@ import guildwood.site.exchange.IndicatorFiles;
 import guildwood.site.store.SqlSites;
 import guildwood.site.store.SqlSurveys;
 import guildwood.site.web.SiteFormPages;
+import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
+import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.PicturePages;
+import guildwood.siteplan.web.PlanPages;
+import guildwood.siteplan.web.ShapePages;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
@@ -79,6 +89,7 @@ import guildwood.workplan.store.SqlWork;
 import guildwood.workplan.web.CalendarRoute;
 import guildwood.workplan.web.NowPages;
 import guildwood.workplan.web.PlantsPages;
+import guildwood.workplan.web.ShoppingListRoute;
 import guildwood.workplan.web.WorkDesk;
 import guildwood.workplan.web.WorkPages;
 import guildwood.workplan.web.WorkSettingsPages;
@@ -137,7 +148,8 @@ public final class App implements AutoCloseable {
     Surroundings surroundings = new SqlSurroundings(database);
     Outlines outlines = new SqlOutlines(database);
     PlanRecords plans = new SqlPlanRecords(database, outlines);
-    SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
+    PlanDesk planDesk = new PlanDesk(sites, beds, outlines, surroundings, plans, new SqlPlanSheets(database));
+    SunScenes scenes = new SunScenes(sites, beds, surroundings, outlines, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
     MaterialRecords materials = new SqlMaterialRecords(database);
@@ -149,6 +161,7 @@ public final class App implements AutoCloseable {
       DemoSite.fill(sites, beds, surroundings, species, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
+      DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
     WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
     String setupToken = Tokens.fresh();
@@ -170,6 +183,10 @@ public final class App implements AutoCloseable {
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));
     routes.add(new SkylinePages(pages, scenes, surroundings));
+    PlanPages planPages = new PlanPages(pages, planDesk);
+    routes.add(planPages);
+    routes.add(new PicturePages(pages, planPages, uploads));
+    routes.add(new ShapePages(pages, planPages));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
@@ -180,14 +197,17 @@ public final class App implements AutoCloseable {
     routes.add(new WhyPages(pages, desk, drafts, compositions));
     routes.add(new DraftPages(pages, desk, drafts, compositions, clock));
     routes.add(new GuildPages(pages, desk, drafts));
+    Drawings drawings = new Drawings(scenes, plans, new SqlBedSpots(database));
+    routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, clock));
     routes.add(new WorkPages(pages, workDesk));
     routes.add(new NowPages(pages, workDesk));
     routes.add(new PlantsPages(pages, workDesk));
     routes.add(new WorkSettingsPages(pages, workDesk));
     routes.add(new CalendarRoute(workDesk, messages));
+    routes.add(new ShoppingListRoute(workDesk, messages));
     routes.add(new MaterialPages(pages, sites, needs, materials, clock));
     routes.add(new PlacePages(pages, sites, needs, materials, clock));
     routes.add(new MaterialSettingsPages(pages, sites, materials));
@@ -195,6 +215,7 @@ public final class App implements AutoCloseable {
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
     routes.add(new SpeciesTableRoute(species::library));
+    routes.add(new TakePages(pages, species, BedChoices.of(sites, beds), takeables()));
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
@@ -206,6 +227,11 @@ public final class App implements AutoCloseable {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
     return new App(settings, database, files, compositions, server, greeting);
+  }
+
+  /** What can be taken away beside the library; each feature adds its line. */
+  private static List<Takeable> takeables() {
+    return List.of();
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {

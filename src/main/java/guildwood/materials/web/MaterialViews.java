@@ -7,6 +7,7 @@ import guildwood.materials.Need;
 import guildwood.materials.Share;
 import guildwood.materials.SiteNeeds;
 import guildwood.materials.SiteNeeds.Place;
+import guildwood.materials.Volume;
 import guildwood.web.Messages;
 import guildwood.web.Units;
 import java.time.format.DateTimeFormatter;
@@ -87,7 +88,7 @@ final class MaterialViews {
   private MaterialView.Row row(Share share, Place place, boolean up, boolean down) {
     Need need = share.need();
     Material material = need.material();
-    String what = material.inSheets() ? words.name(material) : messages.say("materials.deep", words.name(material), units.length(need.depthM()));
+    String what = material.inSheets() ? words.name(material) : messages.say("materials.deep", words.name(material), words.depth(need.depthM()));
     int trunks = place.surface().trunks();
     String where = trunks == 0 ? units.area(need.areaM2()) : messages.say("materials.without-trunks", units.area(need.areaM2()), trunks);
     String laid = need.laid() == 0 ? "" : messages.say("materials.laid-so-far", words.amount(material, need.laid()));
@@ -106,7 +107,7 @@ final class MaterialViews {
   }
 
   private List<MaterialView.Lying> stock() {
-    return needs.stock().amounts().entrySet().stream().map(e -> {
+    return needs.stock().amounts().entrySet().stream().filter(e -> e.getValue() >= Volume.CLOSE_ENOUGH_M3).map(e -> {
       double spent = needs.shares().stream().filter(s -> s.need().material() == e.getKey()).mapToDouble(Share::there).sum();
       return new MaterialView.Lying(words.name(e.getKey()), words.amount(e.getKey(), e.getValue()),
           words.amount(e.getKey(), Math.max(0, e.getValue() - spent)));

@@ -27,6 +27,11 @@ final class MaterialWords {
     return messages.say("materials.kind." + target.kind().key());
   }
 
+  /** A depth to a millimetre or a tenth of an inch: {@code 7.6 cm}, {@code 3 in}. */
+  String depth(double metres) {
+    return units == Units.METRIC ? Units.number(metres * 100, 1) + " cm" : Units.number(metres / 0.0254, 1) + " in";
+  }
+
   /** An amount of a material: {@code 4.05 m³ (5.3 yd³)} or {@code 32 sheets}. */
   String amount(Material material, double amount) {
     return material.inSheets() ? messages.say("materials.sheets", Math.round(amount)) : units.volume(amount);

@@ -3,12 +3,8 @@ package guildwood.workplan.web;
 import guildwood.web.Access;
 import guildwood.web.Pages;
 import guildwood.web.Routes;
-import guildwood.workplan.PlantJob;
-import guildwood.workplan.exchange.ShoppingList;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +24,6 @@ public final class PlantsPages implements Routes {
   @Override
   public void addTo(RoutesConfig routes) {
     routes.get("/sites/{id}/plants", this::show, Access.OWNER);
-    routes.get("/sites/{id}/plants.csv", this::list, Access.OWNER);
   }
 
   private void show(Context ctx) {
@@ -39,21 +34,6 @@ public final class PlantsPages implements Routes {
     model.put("bed", site.bed().orElse(null));
     model.put("at", site);
     model.put("plants", plants);
-    model.put("buy", plants.stream().mapToInt(PlantView::buy).sum());
     pages.show(ctx, "workplan/plants", model);
-  }
-
-  private void list(Context ctx) {
-    SiteAtWork site = desk.atWork(ctx);
-    List<PlantJob> toBuy = site.jobs().stream().filter(job -> job.provision().buy() > 0).toList();
-    ctx.contentType("text/csv; charset=utf-8; header=present");
-    ctx.header("Content-Disposition", "attachment; filename=\"plants-to-buy.csv\"");
-    StringBuilder text = new StringBuilder();
-    try {
-      ShoppingList.write(toBuy, desk.holdings(), text);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    ctx.result(text.toString());
   }
 }

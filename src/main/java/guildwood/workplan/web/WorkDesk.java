@@ -9,7 +9,6 @@ import guildwood.materials.Needs;
 import guildwood.materials.SiteNeeds;
 import guildwood.site.Site;
 import guildwood.site.Sites;
-import guildwood.species.Holding;
 import guildwood.species.SpeciesRecords;
 import guildwood.web.Address;
 import guildwood.workplan.Done;
@@ -26,7 +25,6 @@ import io.javalin.http.NotFoundResponse;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Brings together what the work on a site is planned from, for the pages about it. */
@@ -56,9 +54,6 @@ public final class WorkDesk {
     return records;
   }
 
-  Map<String, Holding> holdings() {
-    return species.holdings();
-  }
 
   /** The site named in the address, with the bed named in the query where there is one; 404 where there is none. */
   SiteAtWork atWork(Context ctx) {
