@@ -154,10 +154,10 @@ class DrawingBrowserIT {
     assertEquals(List.of(), browser.accessibilityViolations());
     browser.picture("drawing-1280");
     openDrawing(360);
+    browser.picture("drawing-360");
     browser.driver().executeScript("document.querySelectorAll('details').forEach(d => d.open = true);");
     assertEquals(List.of(), browser.beyondTheEdge());
     assertEquals(List.of(), browser.accessibilityViolations());
-    browser.picture("drawing-360");
     open(drawing + "/sheet");
     assertEquals(List.of(), browser.beyondTheEdge());
     assertEquals(List.of(), browser.accessibilityViolations());

@@ -11,9 +11,9 @@ import guildwood.site.LengthReader;
 final class Places {
   private static final double POLE = 0.5;
   private static final double OVERHANG = 0.8;
-  private static final double OVERHANG_TOO_FAR = 6;
+  private static final double OVERHANG_TOO_FAR = 40;
   private static final double REACH = 40;
-  /** What is picked is sought a place this much nearer than an arm reaches, so that it is in reach for certain. */
+  /** Reach and overhang are kept by this much more than asked, so that pushing plants apart does not spoil them. */
   private static final double AMPLE_M = 0.06;
 
   private static final double LIGHT = 2.5;
@@ -43,7 +43,7 @@ final class Places {
     double radius = kind.crownM() / 2;
     double tall = kind.heightM() / tallestM;
     double over = Math.max(0, radius - plot.insideM(x, y));
-    double tooFar = Math.max(0, over - rules.overhangM());
+    double tooFar = Math.max(0, over - rules.overhangM() + AMPLE_M);
     double cost = POLE * tall * tall * plot.fromPoleM(y) + OVERHANG * over * over + OVERHANG_TOO_FAR * tooFar * tooFar
         + STEMS * canopy.crowding(x, y);
     if (kind.harvested()) {
