@@ -66,7 +66,7 @@ class DrawingBrowserIT {
   }
 
   private static double crown(String spot) {
-    return browser.await().until(d -> Double.valueOf(d.findElement(By.cssSelector("[data-spot='" + spot + "'] .crown")).getAttribute("r")));
+    return browser.await().until(d -> Double.valueOf(d.findElement(By.cssSelector("[data-crown='" + spot + "'] .crown")).getAttribute("r")));
   }
 
   private static String tree() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import guildwood.bed.Bed;
+import guildwood.fit.Verdict;
 import guildwood.guild.BedPlan;
 import guildwood.guild.Composer;
 import guildwood.guild.Effort;
@@ -22,6 +23,7 @@ import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
 import guildwood.species.SpeciesLibrary;
+import guildwood.species.Trait;
 import guildwood.species.exchange.ShippedLibrary;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,6 +53,7 @@ class ComposedGuildsTest {
         Guild guild = proposal.guild();
         List<PlantKind> kinds = PlantKinds.of(guild, problem, library);
         assertEquals(guild.counts().values().stream().mapToInt(i -> i).sum(), kinds.stream().mapToInt(PlantKind::plants).sum());
+        fillers(guild, problem, library);
         BedGround ground = BedGround.of(bed.ground().around(new GroundPoint(0, 0)));
         Arrangement found = new Arranger(ground, ArrangingRules.USUAL).arrange(kinds, List.of(), 1);
         guilds++;
@@ -63,6 +66,23 @@ class ComposedGuildsTest {
     }
     assertTrue(guilds >= 10, guilds + " guilds");
     assertEquals(List.of(), crowded);
+  }
+
+  /** What is offered for the gaps fits, is not in the guild, and lives a year or two or grows fast and low. */
+  private static void fillers(Guild guild, GuildProblem problem, SpeciesLibrary library) {
+    List<Filler> fillers = Filler.of(guild, problem, library);
+    assertTrue(!fillers.isEmpty() && fillers.size() <= 8, fillers.toString());
+    for (Filler filler : fillers) {
+      var candidate = problem.find(filler.speciesId()).orElseThrow();
+      String duration = library.find(filler.speciesId()).orElseThrow().word(Trait.DURATION).orElse("");
+      assertEquals(Verdict.FITS, candidate.fit().verdict());
+      assertTrue(!guild.has(filler.speciesId()) && !candidate.manners().spreads(), filler.toString());
+      assertEquals(switch (filler.why()) {
+        case ANNUAL -> "annual";
+        case BIENNIAL -> "biennial";
+        case QUICK_COVER -> "perennial";
+      }, duration, filler.toString());
+    }
   }
 
   /** Share of the bed that the crowns of a kind's layer take. */

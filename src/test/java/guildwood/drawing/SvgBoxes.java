@@ -83,17 +83,18 @@ public final class SvgBoxes {
 
   /** Each plant's stem and the radius of its crown, millimetres on the sheet; ground covers have no crown of their own. */
   public Map<String, double[]> spots() {
+    Map<String, Double> crowns = new LinkedHashMap<>();
+    for (Element circle : all("circle")) {
+      if (circle.getAttribute("class").equals("crown")) {
+        crowns.put(((Element) circle.getParentNode()).getAttribute("data-crown"), number(circle, "r"));
+      }
+    }
     Map<String, double[]> spots = new LinkedHashMap<>();
     for (Element group : all("g")) {
       if (group.getAttribute("class").equals("spot")) {
+        String id = group.getAttribute("data-spot");
         String[] at = group.getAttribute("transform").replaceAll("[a-z()]", "").split(" ");
-        double radius = 0;
-        NodeList circles = group.getElementsByTagName("circle");
-        for (int i = 0; i < circles.getLength(); i++) {
-          Element circle = (Element) circles.item(i);
-          radius = circle.getAttribute("class").equals("crown") ? number(circle, "r") : radius;
-        }
-        spots.put(group.getAttribute("data-spot"), new double[] {Double.parseDouble(at[0]), Double.parseDouble(at[1]), radius});
+        spots.put(id, new double[] {Double.parseDouble(at[0]), Double.parseDouble(at[1]), crowns.getOrDefault(id, 0.0)});
       }
     }
     return spots;

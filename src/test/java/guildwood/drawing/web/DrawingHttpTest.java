@@ -67,7 +67,7 @@ class DrawingHttpTest {
     assertTrue(picture.html().contains("Drawn bed – Year 5"));
     assertTrue(visitor.get(bed + "/drawing.svg?year=5&download=1").headers().get("content-disposition").contains("year-5.svg"));
     Page sheet = visitor.get(bed + "/drawing/sheet?year=5&paper=large");
-    assertTrue(sheet.says("true on A3 or tabloid") && sheet.says("100 %"), sheet.text());
+    assertTrue(sheet.says("at its own size on A3 or tabloid") && sheet.says("100 %"), sheet.text());
   }
 
   @Test
