@@ -50,6 +50,9 @@ public interface SpeciesRecords {
   /** What is kept with a species beside its values, in the order it came. */
   List<SpeciesNote> notes(String speciesId);
 
+  /** What is kept beside the values of all species in use, in the order it was kept. */
+  List<SpeciesNote> notes();
+
   void add(Source source);
 
   void change(Source source);

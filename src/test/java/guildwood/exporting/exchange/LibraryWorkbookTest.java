@@ -40,7 +40,7 @@ class LibraryWorkbookTest {
   @Test
   void theShippedLibraryIsReadBackCellByCell() throws IOException {
     SpeciesLibrary library = ShippedLibrary.read("/seed-data").orThrow();
-    byte[] workbook = written(LibraryExtract.whole(library, Map.of()), library.species(), List.of());
+    byte[] workbook = written(LibraryExtract.whole(library, LibraryExtract.Beside.NOTHING), library.species(), List.of());
     Map<String, List<List<String>>> sheets = read(workbook);
     assertEquals(List.of("Species", "Values", "Sources", "Plants at hand", "Columns"), List.copyOf(sheets.keySet()));
 
@@ -51,7 +51,7 @@ class LibraryWorkbookTest {
     assertEquals(1 + library.sources().size(), sheets.get("Sources").size());
     List<String> columns = sheets.get("Columns").stream().skip(1).map(row -> row.get(0)).toList();
     assertEquals(expected.get(0), columns, "every column of the table is explained");
-    assertArrayEquals(workbook, written(LibraryExtract.whole(library, Map.of()), library.species(), List.of()), "the same library, the same file");
+    assertArrayEquals(workbook, written(LibraryExtract.whole(library, LibraryExtract.Beside.NOTHING), library.species(), List.of()), "the same library, the same file");
   }
 
   @Test
@@ -92,7 +92,7 @@ class LibraryWorkbookTest {
   void whatTheOwnerHasHasASheet() throws IOException {
     Species plum = plum("x");
     Holding holding = new Holding("prunus-domestica", 3, 2, OptionalInt.of(1250));
-    LibraryExtract extract = new LibraryExtract(List.of(plum), extract(plum).sources(), List.of(), List.of(holding));
+    LibraryExtract extract = new LibraryExtract(List.of(plum), extract(plum).sources(), List.of(), List.of(holding), List.of());
     assertEquals(List.of("prunus-domestica", "Prunus domestica", "3", "2", "12.50"),
         read(written(extract, List.of(plum), List.of())).get("Plants at hand").get(1));
   }
@@ -108,7 +108,7 @@ class LibraryWorkbookTest {
   private static LibraryExtract extract(Species species) {
     String title = species.statements().get(0).note();
     return new LibraryExtract(List.of(species), List.of(new Source("s", Source.Kind.HEARSAY, "", title, OptionalInt.empty(), "")),
-        List.of(), List.of());
+        List.of(), List.of(), List.of());
   }
 
   private static byte[] written(LibraryExtract extract, List<Species> species, List<Added> added) throws IOException {

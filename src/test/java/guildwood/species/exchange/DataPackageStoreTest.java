@@ -9,10 +9,12 @@ import guildwood.kernel.Checked;
 import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
 import guildwood.species.LibraryExtract;
+import guildwood.species.LibraryExtract.Beside;
 import guildwood.species.LibraryMerge;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.species.SpeciesNames;
+import guildwood.species.SpeciesNote;
 import guildwood.species.Statement;
 import guildwood.species.WrittenStatement;
 import guildwood.species.store.SqlSpeciesRecords;
@@ -58,6 +60,7 @@ class DataPackageStoreTest {
       assertEquals(List.of(), read(once).orThrow().remarks());
       assertEquals(plain(here.library()), plain(there.library()));
       assertEquals(here.library().sources(), there.library().sources());
+      assertEquals(texts(contents.notes()), texts(there.notes()));
       assertEquals(contents.statements().size(), there.library().species().stream().mapToInt(s -> s.statements().size()).sum());
       // Brought a second time, there is nothing left to keep.
       LibraryMerge again = there.bring(read(once).orThrow().contents());
@@ -72,7 +75,7 @@ class DataPackageStoreTest {
       SqlSpeciesRecords here = new SqlSpeciesRecords(first);
       here.bring(SeedFiles.read("/seed-data").orThrow());
       List<Species> some = here.library().species().stream().filter(s -> s.genus().equals("Rubus")).toList();
-      byte[] once = written(LibraryExtract.some(here.library(), some, here.holdings()));
+      byte[] once = written(LibraryExtract.some(here.library(), some, Beside.of(here)));
       SqlSpeciesRecords there = new SqlSpeciesRecords(second);
       there.bring(read(once).orThrow().contents());
       assertTrue(some.size() > 1 && some.size() == there.library().species().size());
@@ -138,8 +141,12 @@ class DataPackageStoreTest {
             t.sourceId(), t.evidence(), t.chosen(), t.note()))).toList())).toList();
   }
 
+  private static List<String> texts(List<SpeciesNote> notes) {
+    return notes.stream().map(n -> n.speciesId() + "|" + n.sourceId() + "|" + n.text()).sorted().toList();
+  }
+
   private static byte[] taken(SqlSpeciesRecords records) throws IOException {
-    return written(LibraryExtract.whole(records.library(), records.holdings()));
+    return written(LibraryExtract.whole(records.library(), Beside.of(records)));
   }
 
   private static byte[] written(LibraryExtract extract) throws IOException {
