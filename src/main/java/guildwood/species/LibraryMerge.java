@@ -42,11 +42,6 @@ public record LibraryMerge(
     return new Work(library, brought, isFree).merge(before);
   }
 
-  /** Whether there is nothing to keep. */
-  public boolean isEmpty() {
-    return additions.isEmpty() && replaced.isEmpty();
-  }
-
   private static final class Work {
     private final SpeciesLibrary library;
     private final LibraryContents brought;
@@ -76,7 +71,8 @@ public record LibraryMerge(
       List<WrittenStatement> statements = statements();
       List<Holding> have = brought.holdings().stream().filter(h -> speciesIds.containsKey(h.speciesId()))
           .map(h -> new Holding(speciesIds.get(h.speciesId()), h.plantsOnHand(), h.plantsToPropagate(), h.priceCents()))
-          .filter(h -> !before.holdings().containsKey(h.speciesId())).toList();
+          .filter(h -> before.holdings().getOrDefault(h.speciesId(), Holding.none(h.speciesId())).equals(Holding.none(h.speciesId())))
+          .toList();
       return new LibraryMerge(new LibraryContents(sources, species, statements, have, notes(before.notes())), replaced, sameSpecies, sameValues,
           disagreeing, inBin);
     }

@@ -62,9 +62,6 @@ public interface SpeciesRecords {
 
   void keep(Holding holding);
 
-  /** Keeps a whole library's contents in one transaction, beside what is there. */
-  void addAll(LibraryContents contents);
-
-  /** Keeps what of another library's contents is not there yet, in one transaction, and says what that was. */
-  LibraryMerge bring(LibraryContents contents);
+  /** Keeps what of a whole library's contents is not there yet, in one transaction, and says what that was. */
+  LibraryMerge addAll(LibraryContents contents);
 }

@@ -161,17 +161,12 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
   }
 
   @Override
-  public void addAll(LibraryContents contents) {
-    change(c -> c.addAll(contents));
-  }
-
-  @Override
-  public synchronized LibraryMerge bring(LibraryContents contents) {
-    return changeLibrary((before, handle) -> bring(before, handle, contents));
+  public LibraryMerge addAll(LibraryContents contents) {
+    return changeLibrary((before, handle) -> addAll(before, handle, contents));
   }
 
   /** The same inside a transaction that somebody else began with {@link #changeLibrary}. */
-  public LibraryMerge bring(SpeciesLibrary before, Handle handle, LibraryContents contents) {
+  public LibraryMerge addAll(SpeciesLibrary before, Handle handle, LibraryContents contents) {
     LibraryMerge merge = LibraryMerge.of(before, Beside.of(this), contents, id -> !RESERVED_IDS.contains(id));
     LibraryChanges changes = new LibraryChanges(handle);
     merge.replaced().forEach(changes::changeSource);

@@ -66,7 +66,7 @@ class DataPackageMutationProperties {
   private static LibraryExtract extract() {
     try (Database database = Database.inMemory()) {
       SqlSpeciesRecords records = new SqlSpeciesRecords(database);
-      records.bring(AnyContents.of(7, 2));
+      records.addAll(AnyContents.of(7, 2));
       return LibraryExtract.whole(records.library(), LibraryExtract.Beside.of(records));
     }
   }
@@ -114,7 +114,7 @@ class DataPackageMutationProperties {
 
   private static void isKeptWhole(SqlSpeciesRecords records, LibraryContents contents) {
     SpeciesLibrary before = records.library();
-    LibraryMerge merge = records.bring(contents);
+    LibraryMerge merge = records.addAll(contents);
     SpeciesLibrary after = records.library();
     assertEquals(before.species().size() + merge.additions().species().size(), after.species().size());
     assertEquals(values(before) + merge.additions().statements().size(), values(after));
