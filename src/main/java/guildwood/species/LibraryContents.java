@@ -9,11 +9,18 @@ import java.util.Map;
  *
  * @param species names by id, in the order they came
  * @param statements each naming a species and a source that are there or kept already
+ * @param holdings what the owner has of the species
  */
-public record LibraryContents(List<Source> sources, Map<String, SpeciesNames> species, List<WrittenStatement> statements) {
+public record LibraryContents(
+    List<Source> sources, Map<String, SpeciesNames> species, List<WrittenStatement> statements, List<Holding> holdings) {
   public LibraryContents {
     sources = List.copyOf(sources);
     statements = List.copyOf(statements);
+    holdings = List.copyOf(holdings);
     species = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(species));
+  }
+
+  public boolean isEmpty() {
+    return sources.isEmpty() && species.isEmpty() && statements.isEmpty() && holdings.isEmpty();
   }
 }

@@ -58,4 +58,7 @@ public interface SpeciesRecords {
 
   /** Keeps a whole library's contents in one transaction, beside what is there. */
   void addAll(LibraryContents contents);
+
+  /** Keeps what of another library's contents is not there yet, in one transaction, and says what that was. */
+  LibraryMerge bring(LibraryContents contents);
 }

@@ -23,6 +23,9 @@ public record WrittenStatement(
     String evidence,
     boolean chosen,
     String note) {
+  public static final int LONGEST_TRAIT = 30;
+  public static final int LONGEST_ITEM = 60;
+  public static final int LONGEST_EVIDENCE = 10;
 
   /** A statement as it would be written. */
   public static WrittenStatement of(String speciesId, Statement s) {

@@ -10,6 +10,8 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -34,27 +36,36 @@ public final class CsvTable {
         return rows;
       }
       // A fresh decoder reports malformed bytes instead of replacing them.
-      Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder());
-      try (CSVParser parser = CSVParser.parse(reader, RFC_4180)) {
-        for (CSVRecord csv : parser) {
-          take(file, csv, columns, rows, findings);
-        }
-      }
-    } catch (CharacterCodingException e) {
-      findings.add(Finding.of("seed.not-utf-8", Place.of(file)));
-    } catch (IOException | UncheckedIOException e) {
-      findings.add(isBadText(e)
-          ? Finding.of("seed.not-utf-8", Place.of(file))
-          : Finding.of("seed.unreadable", Place.of(file, rows.size() + 2L, "")));
+      read(file, new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()), columns, findings, rows::add);
+    } catch (IOException e) {
+      findings.add(Finding.of("seed.unreadable", Place.of(file)));
     }
     return rows;
   }
 
-  private static boolean isBadText(Exception e) {
-    return e.getCause() instanceof CharacterCodingException;
+  /** Hands over every row that has the columns, one by one, until the taker has enough. */
+  static void read(String file, Reader reader, List<String> columns, List<Finding> findings, Predicate<Row> taker) {
+    long last = 0;
+    try (CSVParser parser = CSVParser.parse(reader, RFC_4180)) {
+      for (CSVRecord csv : parser) {
+        last = csv.getRecordNumber();
+        Optional<Row> row = row(file, csv, columns, findings);
+        if (row.isPresent() && !taker.test(row.get())) {
+          return;
+        }
+      }
+    } catch (IOException | UncheckedIOException e) {
+      findings.add(isBadText(e)
+          ? Finding.of("seed.not-utf-8", Place.of(file))
+          : Finding.of("seed.unreadable", Place.of(file, last + 1, "")));
+    }
   }
 
-  private static void take(String file, CSVRecord csv, List<String> columns, List<Row> rows, List<Finding> findings) {
+  private static boolean isBadText(Exception e) {
+    return e instanceof CharacterCodingException || e.getCause() instanceof CharacterCodingException;
+  }
+
+  private static Optional<Row> row(String file, CSVRecord csv, List<String> columns, List<Finding> findings) {
     long number = csv.getRecordNumber();
     List<String> cells = csv.toList();
     if (number == 1) {
@@ -64,8 +75,9 @@ public final class CsvTable {
     } else if (cells.size() != columns.size()) {
       findings.add(Finding.of("seed.cells", Place.of(file, number, ""), cells.size(), columns.size()));
     } else {
-      rows.add(new Row(file, number, columns, cells));
+      return Optional.of(new Row(file, number, columns, cells));
     }
+    return Optional.empty();
   }
 
   /**
@@ -76,6 +88,11 @@ public final class CsvTable {
   public record Row(String file, long number, List<String> columns, List<String> cells) {
     public String cell(String column) {
       return cells.get(columns.indexOf(column));
+    }
+
+    /** The row with the marks taken off that keep a spreadsheet from taking text for a formula. */
+    Row unmarked() {
+      return new Row(file, number, columns, cells.stream().map(SafeCell::unmark).toList());
     }
 
     /** A finding about one of the row's cells. */

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Numbers as decimals without an exponent. */
-final class PlainNumber {
+public final class PlainNumber {
   private static final int DIGITS_OF_A_DOUBLE = 17;
 
   private PlainNumber() {}
@@ -13,7 +13,7 @@ final class PlainNumber {
    * The shortest decimal that reads back as the same number. {@code Double.toString} will not do: before
    * Java 19 it was not always the shortest, so files would differ from one Java to another.
    */
-  static String of(double number) {
+  public static String of(double number) {
     BigDecimal exact = new BigDecimal(number);
     for (int digits = 1; digits < DIGITS_OF_A_DOUBLE; digits++) {
       BigDecimal rounded = exact.round(new MathContext(digits));

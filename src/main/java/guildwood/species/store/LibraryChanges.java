@@ -1,6 +1,7 @@
 package guildwood.species.store;
 
 import guildwood.kernel.Source;
+import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
 import guildwood.species.SpeciesNames;
 import guildwood.species.WrittenStatement;
@@ -89,6 +90,16 @@ final class LibraryChanges {
     PreparedBatch statements = handle.prepareBatch(INSERT_STATEMENT);
     contents.statements().forEach(statement -> bind(statements, statement).add());
     execute(statements, contents.statements());
+    contents.holdings().forEach(this::keep);
+  }
+
+  int keep(Holding holding) {
+    Integer cents = holding.priceCents().isPresent() ? holding.priceCents().getAsInt() : null;
+    return handle.createUpdate(
+            "merge into holding (species_id, plants_on_hand, plants_to_propagate, price_cents) key (species_id)"
+                + " values (:id, :plants, :propagate, :cents)")
+        .bind("id", holding.speciesId()).bind("plants", holding.plantsOnHand())
+        .bind("propagate", holding.plantsToPropagate()).bind("cents", cents).execute();
   }
 
   void nextRevision() {

@@ -5,6 +5,7 @@ import guildwood.kernel.Finding;
 import guildwood.kernel.Source;
 import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
+import guildwood.species.LibraryMerge;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.species.SpeciesNames;
@@ -153,17 +154,24 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
 
   @Override
   public void keep(Holding holding) {
-    Integer cents = holding.priceCents().isPresent() ? holding.priceCents().getAsInt() : null;
-    database.change(handle -> handle.createUpdate(
-            "merge into holding (species_id, plants_on_hand, plants_to_propagate, price_cents) key (species_id)"
-                + " values (:id, :plants, :propagate, :cents)")
-        .bind("id", holding.speciesId()).bind("plants", holding.plantsOnHand())
-        .bind("propagate", holding.plantsToPropagate()).bind("cents", cents).execute());
+    database.change(handle -> new LibraryChanges(handle).keep(holding));
   }
 
   @Override
   public void addAll(LibraryContents contents) {
     change(c -> c.addAll(contents));
+  }
+
+  @Override
+  public synchronized LibraryMerge bring(LibraryContents contents) {
+    LibraryMerge merge = LibraryMerge.of(library, holdings(), contents, id -> !RESERVED_IDS.contains(id));
+    if (!merge.isEmpty()) {
+      change(c -> {
+        merge.replaced().forEach(c::changeSource);
+        c.addAll(merge.additions());
+      });
+    }
+    return merge;
   }
 
   private void change(Consumer<LibraryChanges> work) {
