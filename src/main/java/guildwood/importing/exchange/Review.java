@@ -15,6 +15,8 @@ import java.util.stream.Stream;
  * once, whatever the size of the table, and also after a restart.
  */
 public final class Review {
+  private static final String OUTDATED = "outdated";
+
   private final Path directory;
   private final ReviewSummary summary;
 
@@ -52,6 +54,20 @@ public final class Review {
     } catch (IOException e) {
       throw new UncheckedIOException("a review cannot be removed", e);
     }
+  }
+
+  /** Notes that something was decided since. */
+  public void outdate() {
+    try {
+      Files.writeString(directory.resolve(OUTDATED), "");
+    } catch (IOException e) {
+      throw new UncheckedIOException("a review cannot be marked", e);
+    }
+  }
+
+  /** Whether something was decided since, which its numbers do not show. */
+  public boolean isOutdated() {
+    return Files.exists(directory.resolve(OUTDATED));
   }
 
   public ImportCounts counts() {
