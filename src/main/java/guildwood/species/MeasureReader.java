@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 final class MeasureReader {
   private static final String TO = "\\s*(?:\\.\\.|\\bto\\b|–|(?<=[0-9a-z'\"°]|[0-9a-z'\"°] )-)\\s*";
   private static final Pattern ENDS = Pattern.compile("(.+?)" + TO + "(.+)");
-  private static final Pattern NUMBER = Pattern.compile("([-−+]?\\d{1,6}(?:[.,]\\d{1,6})?)\\s*([a-z°'\"]*)");
+  private static final Pattern NUMBER = Pattern.compile("([-−+]?\\d{1,6}(?:[.,]\\d{1,25})?)\\s*([a-z°'\"]*)");
   private static final Pattern ZONES =
       Pattern.compile("zones?\\s*(\\d{1,2}\\s*[ab]?)(?:" + TO + "(?:zones?\\s*)?(\\d{1,2}\\s*[ab]?))?");
 
@@ -103,7 +103,7 @@ final class MeasureReader {
 
   private static String unitsOf(Unit unit) {
     return switch (unit) {
-      case METRES -> "m, cm, ft, in";
+      case METRES -> "m, cm, mm, ft, in";
       case CELSIUS -> "C, F, zone";
       case SUN_HOURS -> "h";
       case DAYS -> "days";
@@ -116,6 +116,7 @@ final class MeasureReader {
       case METRES -> switch (written) {
         case "m" -> Optional.of(number);
         case "cm" -> Optional.of(number / 100);
+        case "mm" -> Optional.of(number / 1000);
         case "ft", "'" -> Optional.of(number * 0.3048);
         case "in", "\"" -> Optional.of(number * 0.0254);
         default -> Optional.empty();

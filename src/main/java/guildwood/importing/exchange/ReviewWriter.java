@@ -73,11 +73,11 @@ public final class ReviewWriter implements AutoCloseable {
   }
 
   /** The review is whole. */
-  public Review finish(ImportCounts counts) {
+  public KeptReview finish(ImportCounts counts) {
     try {
       close();
       new ReviewSummary(counts, tallies.list()).write(directory);
-      return Review.open(directory).orElseThrow();
+      return KeptReview.open(directory).orElseThrow();
     } catch (IOException e) {
       throw new UncheckedIOException("a review cannot be finished", e);
     }

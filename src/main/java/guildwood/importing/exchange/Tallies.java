@@ -21,7 +21,7 @@ final class Tallies {
   void take(RowOutcome outcome) {
     RowReading reading = outcome.reading();
     reading.values().stream().flatMap(v -> v.columns().stream()).distinct().forEach(column -> add(column, Fate.READ));
-    reading.nameColumns().forEach(column -> add(column, Fate.READ));
+    reading.used().forEach(column -> add(column, Fate.READ));
     reading.notes().forEach(note -> add(note.column(), Fate.NOTE));
     reading.silent().forEach(column -> add(column, Fate.SILENT));
     outcome.unread().stream().mapToInt(Unread::column).filter(column -> column >= 0).distinct().forEach(column -> add(column, Fate.UNREAD));

@@ -7,12 +7,12 @@ import java.util.List;
 public final class UnreadByRow {
   private static final int AT_A_TIME = 500;
 
-  private final Review review;
+  private final KeptReview review;
   private List<ReviewedCell> held = List.of();
   private long from;
   private int next;
 
-  public UnreadByRow(Review review) {
+  public UnreadByRow(KeptReview review) {
     this.review = review;
   }
 

@@ -5,7 +5,7 @@ import guildwood.importing.ImportPlan;
 import guildwood.importing.ImportProgress;
 import guildwood.importing.ImportRun;
 import guildwood.importing.Table;
-import guildwood.importing.exchange.Review;
+import guildwood.importing.exchange.KeptReview;
 import guildwood.importing.web.ImportJobs.Job;
 import guildwood.importing.web.ImportJobs.Kind;
 import guildwood.kernel.Checked;
@@ -82,7 +82,7 @@ public final class BringPages implements Routes {
     Job job = found.get();
     if (!job.isDone()) {
       ImportDraft draft = desk.draft(ctx);
-      long rows = Review.open(desk.reviewDirectory(draft)).map(r -> r.counts().rows()).orElse(0L);
+      long rows = KeptReview.open(desk.reviewDirectory(draft)).map(r -> r.counts().rows()).orElse(0L);
       new ProgressView(pages, path(id), "bring", draft.fileName(), rows).show(ctx, job);
     } else if (Pages.wantsFragment(ctx)) {
       ctx.header("HX-Refresh", "true");

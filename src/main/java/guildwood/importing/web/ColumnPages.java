@@ -4,7 +4,7 @@ import guildwood.importing.ColumnMapping;
 import guildwood.importing.ImportDraft;
 import guildwood.importing.ImportSource;
 import guildwood.importing.Mapping;
-import guildwood.importing.exchange.Review;
+import guildwood.importing.exchange.KeptReview;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.species.web.SourceForm;
@@ -118,7 +118,7 @@ public final class ColumnPages implements Routes {
     model.put("kinds", SourceForm.kinds());
     model.put("mappings", desk.drafts().mappingNames());
     model.put("mappingForm", mappingForm);
-    model.put("reviewed", desk.review(draft).map(Review::counts).isPresent());
+    model.put("reviewed", desk.review(draft).map(KeptReview::counts).isPresent());
     Checked<Sample> sample = desk.sample(draft, draft.sheet());
     sample.findings().forEach(form::refuse);
     Paging paging = paging(ctx, draft);

@@ -102,8 +102,8 @@ final class ColumnViews {
 
   private ColumnView.Cell cell(ColumnMapping column, long row, String text, RowReading reading) {
     String shown = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) + "…" : text;
-    Optional<Unread> unread = reading.unread().stream().filter(u -> u.column() == column.column()).findFirst();
-    List<ReadValue> values = reading.values().stream().filter(v -> v.columns().contains(column.column())).toList();
+    Optional<Unread> unread = reading.unreadOf(column.column()).stream().findFirst();
+    List<ReadValue> values = reading.valuesOf(column.column());
     String said = values.stream().map(value -> say(column, value)).collect(Collectors.joining("; "));
     if (unread.isPresent()) {
       String reason = messages.say(unread.get().reason());

@@ -105,7 +105,7 @@ public final class DecisionPages implements Routes {
     List<TableCell> cells = new ArrayList<>(Collections.nCopies(column.column() + 1, TableCell.EMPTY));
     cells.set(column.column(), TableCell.text(text));
     RowReading read = new RowReader(mapping).read(new TableRow(row, cells));
-    return read.unread().stream().filter(u -> u.column() == column.column()).findFirst().map(Unread::reason).map(pages.messages()::say);
+    return read.unreadOf(column.column()).stream().findFirst().map(Unread::reason).map(pages.messages()::say);
   }
 
   private void row(Context ctx) {

@@ -8,7 +8,7 @@ import guildwood.importing.Imports;
 import guildwood.importing.MappingSuggester;
 import guildwood.importing.MappingSuggestion;
 import guildwood.importing.Table;
-import guildwood.importing.exchange.Review;
+import guildwood.importing.exchange.KeptReview;
 import guildwood.importing.exchange.TableFiles;
 import guildwood.importing.web.ImportJobs.Kind;
 import guildwood.kernel.Checked;
@@ -146,12 +146,13 @@ public final class ImportDesk {
 
   /** What the columns of a sheet probably mean. */
   MappingSuggestion suggestion(Sample sample, Heading heading) {
-    return MappingSuggester.suggest(sample, heading);
+    // A sample is in memory and was read once.
+    return new MappingSuggester(library()).suggest(sample, heading).orThrow();
   }
 
   /** What looking it through has found, as long as nothing was mapped otherwise since. */
-  Optional<Review> review(ImportDraft draft) {
-    return jobs.isRunning(Kind.REVIEW, draft.id()) ? Optional.empty() : Review.open(reviewDirectory(draft));
+  Optional<KeptReview> review(ImportDraft draft) {
+    return jobs.isRunning(Kind.REVIEW, draft.id()) ? Optional.empty() : KeptReview.open(reviewDirectory(draft));
   }
 
   Path reviewDirectory(ImportDraft draft) {
@@ -163,7 +164,7 @@ public final class ImportDesk {
     jobs.of(Kind.REVIEW, draft.id()).ifPresent(ImportJobs.Job::cancel);
     drafts.change(draft);
     if (!jobs.isRunning(Kind.REVIEW, draft.id())) {
-      Review.remove(reviewDirectory(draft));
+      KeptReview.remove(reviewDirectory(draft));
     }
   }
 
@@ -171,7 +172,7 @@ public final class ImportDesk {
   void decide(ImportDraft draft) {
     jobs.of(Kind.REVIEW, draft.id()).ifPresent(ImportJobs.Job::cancel);
     drafts.change(draft);
-    review(draft).ifPresent(Review::outdate);
+    review(draft).ifPresent(KeptReview::outdate);
   }
 
   Path file(ImportDraft draft) {
@@ -189,7 +190,7 @@ public final class ImportDesk {
       try (DirectoryStream<Path> all = Files.newDirectoryStream(directory)) {
         for (Path path : all) {
           if (!used.contains(path.getFileName().toString())) {
-            Review.remove(path);
+            KeptReview.remove(path);
           }
         }
       }

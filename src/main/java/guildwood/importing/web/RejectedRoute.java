@@ -5,7 +5,7 @@ import guildwood.importing.ImportDraft;
 import guildwood.importing.ImportPlan;
 import guildwood.importing.Table;
 import guildwood.importing.exchange.RejectedRows;
-import guildwood.importing.exchange.Review;
+import guildwood.importing.exchange.KeptReview;
 import guildwood.importing.exchange.ReviewedCell;
 import guildwood.importing.exchange.UnreadByRow;
 import guildwood.web.Access;
@@ -38,7 +38,7 @@ public final class RejectedRoute implements Routes {
 
   private void send(Context ctx) {
     ImportDraft draft = desk.draft(ctx);
-    Review review = desk.review(draft).orElseThrow(NotFoundResponse::new);
+    KeptReview review = desk.review(draft).orElseThrow(NotFoundResponse::new);
     Table table = desk.table(draft).value().orElseThrow(NotFoundResponse::new);
     ImportPlan plan = new ImportPlan(draft.mapping().orElseThrow(), draft.source().orElseThrow(), draft.decisions());
     ctx.contentType("text/csv; charset=utf-8; header=present");

@@ -2,7 +2,7 @@ package guildwood.importing.web;
 
 import guildwood.importing.ImportCounts;
 import guildwood.importing.ImportDraft;
-import guildwood.importing.exchange.Review;
+import guildwood.importing.exchange.KeptReview;
 import guildwood.importing.exchange.ReviewSection;
 import guildwood.importing.web.ImportJobs.Job;
 import guildwood.importing.web.ImportJobs.Kind;
@@ -76,7 +76,7 @@ public final class ReviewPages implements Routes {
   private void show(Context ctx) {
     ImportDraft draft = desk.draft(ctx);
     Optional<Job> job = desk.jobs().of(Kind.REVIEW, draft.id());
-    Optional<Review> review = desk.review(draft);
+    Optional<KeptReview> review = desk.review(draft);
     if (job.isPresent() && !job.get().isDone()) {
       new ProgressView(pages, "/import/" + draft.id() + "/review", "review", draft.fileName(), 0).show(ctx, job.get());
     } else if (review.isPresent()) {
@@ -109,7 +109,7 @@ public final class ReviewPages implements Routes {
     show(ctx, draft, desk.review(draft).orElseThrow(NotFoundResponse::new), refused);
   }
 
-  private void show(Context ctx, ImportDraft draft, Review review, Refused refused) {
+  private void show(Context ctx, ImportDraft draft, KeptReview review, Refused refused) {
     if (Pages.wantsFragment(ctx)) {
       // The page that watched the progress: now there is more to show.
       ctx.header("HX-Refresh", "true");
@@ -139,7 +139,7 @@ public final class ReviewPages implements Routes {
   }
 
   /** The section that is asked for; otherwise the first one in which there is something to decide or to see. */
-  private static ReviewSection section(Context ctx, Review review) {
+  private static ReviewSection section(Context ctx, KeptReview review) {
     String asked = ctx.queryParam("section");
     if (asked != null) {
       return ReviewSection.ofKey(asked).orElseThrow(NotFoundResponse::new);

@@ -5,7 +5,7 @@ import guildwood.importing.Decisions;
 import guildwood.importing.ImportDraft;
 import guildwood.importing.Meaning.Kind;
 import guildwood.importing.NameDecision;
-import guildwood.importing.exchange.Review;
+import guildwood.importing.exchange.KeptReview;
 import guildwood.importing.exchange.ReviewSection;
 import guildwood.importing.exchange.ReviewedCell;
 import guildwood.importing.exchange.ReviewedConflict;
@@ -68,7 +68,7 @@ final class ReviewViews {
       boolean fixed, String typed, boolean leftOut) {}
 
   /** What the template of a section needs. */
-  Map<String, Object> entries(Review review, ReviewSection section, Paging paging) {
+  Map<String, Object> entries(KeptReview review, ReviewSection section, Paging paging) {
     Map<String, Object> model = new HashMap<>();
     for (String list : List.of("rows", "names", "conflicts", "cells")) {
       model.put(list, List.of());

@@ -1,12 +1,12 @@
 package guildwood.importing.web;
 
-import guildwood.importing.DryRun;
 import guildwood.importing.ImportCounts;
 import guildwood.importing.ImportDraft;
 import guildwood.importing.ImportPlan;
 import guildwood.importing.ImportProgress;
+import guildwood.importing.Review;
 import guildwood.importing.Table;
-import guildwood.importing.exchange.Review;
+import guildwood.importing.exchange.KeptReview;
 import guildwood.importing.exchange.ReviewWriter;
 import guildwood.importing.web.ImportJobs.Kind;
 import guildwood.kernel.Checked;
@@ -38,14 +38,17 @@ final class Reviewing {
     ImportPlan plan = new ImportPlan(draft.mapping().orElseThrow(), draft.source().orElseThrow(), draft.decisions());
     Path directory = desk.reviewDirectory(draft);
     Checked<ImportCounts> counts;
-    try (ReviewWriter writer = Review.begin(directory)) {
-      counts = new DryRun(desk.library(), plan).run(table.orThrow(), writer::take, progress);
+    try (ReviewWriter writer = KeptReview.begin(directory)) {
+      counts = new Review(plan, desk.library()).run(table.orThrow(), outcome -> {
+        writer.take(outcome);
+        return true;
+      }, progress);
       counts.value().ifPresent(writer::finish);
     } catch (IOException e) {
       throw new UncheckedIOException("a review cannot be written", e);
     }
     if (counts.isRefused()) {
-      Review.remove(directory);
+      KeptReview.remove(directory);
     }
     return counts.map(c -> draft.id());
   }

@@ -2,6 +2,7 @@ package guildwood.species.exchange;
 
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
+import guildwood.species.CautionCell;
 import guildwood.species.Evidence;
 import guildwood.species.Statement;
 import guildwood.species.Trait;

@@ -1,5 +1,6 @@
 package guildwood.species.exchange;
 
+import guildwood.species.CautionCell;
 import guildwood.species.Evidence;
 import guildwood.species.Species;
 import guildwood.species.Statement;

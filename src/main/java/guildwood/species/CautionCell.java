@@ -1,7 +1,5 @@
-package guildwood.species.exchange;
+package guildwood.species;
 
-import guildwood.species.CautionKind;
-import guildwood.species.Statement;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,14 +7,14 @@ import java.util.List;
  * The cautions of one kind in a cell: {@code leaves: Poisonous raw.; bark: The same.} A semicolon inside a
  * sentence has a backslash before it, and so has a backslash.
  */
-final class CautionCell {
+public final class CautionCell {
   private CautionCell() {}
 
   /** A caution as it stands in a cell. */
-  record Entry(String item, String text) {}
+  public record Entry(String item, String text) {}
 
-  static String write(List<Statement> cautions) {
-    return String.join(CellValue.BETWEEN, cautions.stream().map(CautionCell::write).toList());
+  public static String write(List<Statement> cautions) {
+    return String.join("; ", cautions.stream().map(CautionCell::write).toList());
   }
 
   private static String write(Statement caution) {
@@ -25,7 +23,7 @@ final class CautionCell {
     return detail.isEmpty() ? text : detail + ": " + text;
   }
 
-  static List<Entry> read(String kind, String cell) {
+  public static List<Entry> read(String kind, String cell) {
     boolean hasDetail = CautionKind.of(kind).orElseThrow().detail() != CautionKind.Detail.NONE;
     List<Entry> entries = new ArrayList<>();
     for (String part : parts(cell)) {

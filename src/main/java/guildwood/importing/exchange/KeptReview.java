@@ -14,20 +14,20 @@ import java.util.stream.Stream;
  * What looking an import through has found, kept in a directory of its own, so that any page of it can be shown at
  * once, whatever the size of the table, and also after a restart.
  */
-public final class Review {
+public final class KeptReview {
   private static final String OUTDATED = "outdated";
 
   private final Path directory;
   private final ReviewSummary summary;
 
-  private Review(Path directory, ReviewSummary summary) {
+  private KeptReview(Path directory, ReviewSummary summary) {
     this.directory = directory;
     this.summary = summary;
   }
 
   /** The finished review in a directory; absent where none was finished. */
-  public static Optional<Review> open(Path directory) {
-    return ReviewSummary.read(directory).map(summary -> new Review(directory, summary));
+  public static Optional<KeptReview> open(Path directory) {
+    return ReviewSummary.read(directory).map(summary -> new KeptReview(directory, summary));
   }
 
   /** Begins a review anew; what was in the directory before is gone. */

@@ -1,0 +1,166 @@
+package guildwood.importing;
+
+import guildwood.kernel.Checked;
+import guildwood.kernel.Finding;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * Finds the rows that say what is in the columns: below titles and blank rows, over one row or two, with or without a
+ * row of units.
+ */
+public final class HeaderFinder {
+  /** So far down a header is looked for, rows. */
+  static final int LOOKED_AT = 40;
+
+  private static final Pattern NUMBER = Pattern.compile("[-−+~<>]?\\s*\\d.*");
+
+  private HeaderFinder() {}
+
+  /** The heading of a table; a finding where it has no row that could be one. */
+  public static Checked<Heading> find(Table table) {
+    return firstRows(table).map(HeaderFinder::best).value()
+        .map(found -> found.map(Checked::of).orElseGet(() -> Checked.refused(Finding.of("import.no-header", ""))))
+        .orElseGet(() -> Checked.refused(firstRows(table).findings()));
+  }
+
+  /** The heading that stands in the rows a person names, both included. */
+  public static Checked<Heading> at(Table table, long firstRow, long lastRow) {
+    Checked<List<TableRow>> rows = firstRows(table, Math.max(lastRow, LOOKED_AT));
+    if (rows.isRefused()) {
+      return Checked.refused(rows.findings());
+    }
+    List<TableRow> header = rows.orThrow().stream()
+        .filter(r -> r.number() >= firstRow && r.number() <= lastRow && !r.isBlank()).toList();
+    if (header.isEmpty() || lastRow - firstRow > 3) {
+      return Checked.refused(Finding.of("import.no-header", "header"));
+    }
+    TableRow last = header.get(header.size() - 1);
+    boolean units = header.size() > 1 && isUnits(last);
+    List<TableRow> names = units ? header.subList(0, header.size() - 1) : header;
+    return Checked.of(heading(names, units ? last : null, width(rows.orThrow())));
+  }
+
+  private static Checked<List<TableRow>> firstRows(Table table) {
+    return firstRows(table, LOOKED_AT);
+  }
+
+  private static Checked<List<TableRow>> firstRows(Table table, long most) {
+    List<TableRow> rows = new ArrayList<>();
+    return table.rows(row -> {
+      rows.add(row);
+      return row.number() < most + 20 && rows.size() < most + 20;
+    }).map(read -> List.copyOf(rows));
+  }
+
+  private static java.util.Optional<Heading> best(List<TableRow> rows) {
+    int best = -1;
+    double most = 0;
+    int width = width(rows);
+    for (int i = 0; i < Math.min(rows.size(), LOOKED_AT); i++) {
+      double score = score(rows, i, width);
+      if (score > most) {
+        most = score;
+        best = i;
+      }
+    }
+    return best < 0 ? java.util.Optional.empty() : java.util.Optional.of(around(rows, best, width));
+  }
+
+  /** Headers are words, mostly known ones, each but once, in most of the columns, with rows below them. */
+  private static double score(List<TableRow> rows, int at, int width) {
+    TableRow row = rows.get(at);
+    List<String> texts = row.cells().stream().map(TableCell::text).map(String::strip).filter(t -> !t.isEmpty()).toList();
+    if (texts.isEmpty() || texts.size() == 1 && width > 1) {
+      return 0;
+    }
+    long known = texts.stream().filter(HeaderFinder::isKnown).count();
+    long numbers = texts.stream().filter(t -> NUMBER.matcher(t).matches()).count();
+    long longs = texts.stream().filter(t -> t.length() > 60).count();
+    long distinct = texts.stream().map(Words::folded).distinct().count();
+    double filled = (double) texts.size() / width;
+    double score = filled + 3.0 * known / texts.size() + (known > 0 ? 1 : 0)
+        - 2.0 * numbers / texts.size() - 1.0 * longs / texts.size() - (distinct < texts.size() ? 0.3 : 0);
+    // Of rows that could all be headers the first one is: what looks like one further down is data.
+    return score - 0.02 * at;
+  }
+
+  private static Heading around(List<TableRow> rows, int at, int width) {
+    List<TableRow> header = new ArrayList<>();
+    if (at > 0 && isGroupRow(rows.get(at - 1), rows.get(at))) {
+      header.add(rows.get(at - 1));
+    }
+    header.add(rows.get(at));
+    TableRow units = at + 1 < rows.size() && isUnits(rows.get(at + 1)) ? rows.get(at + 1) : null;
+    return heading(header, units, width);
+  }
+
+  /** A row of groups stands directly above, has fewer texts than the header, no numbers, and not only a title. */
+  private static boolean isGroupRow(TableRow above, TableRow header) {
+    List<Integer> filled = new ArrayList<>();
+    for (int i = 0; i < above.cells().size(); i++) {
+      if (!above.cell(i).isBlank()) {
+        filled.add(i);
+      }
+    }
+    boolean onlyTitle = filled.size() == 1 && filled.get(0) == 0;
+    boolean words = filled.stream().noneMatch(i -> NUMBER.matcher(above.cell(i).text().strip()).matches());
+    long headers = header.cells().stream().filter(c -> !c.isBlank()).count();
+    boolean known = filled.stream().anyMatch(i -> isKnown(above.cell(i).text()));
+    return header.number() == above.number() + 1 && !filled.isEmpty() && !onlyTitle && words && known && filled.size() < headers;
+  }
+
+  static boolean isUnits(TableRow row) {
+    List<String> texts = row.cells().stream().map(TableCell::text).map(String::strip).filter(t -> !t.isEmpty()).toList();
+    long units = texts.stream().filter(t -> HeaderText.unitOf(t.replaceAll("[()\\[\\]]", "")).isPresent()
+        || t.matches("(?i)[(\\[]?(ph|text|month|months|yes/no|y/n|x|number|usd|eur|\\$|€|°c|°f|#|-|–)[)\\]]?")).count();
+    return units > 0 && units * 2 > texts.size();
+  }
+
+  private static boolean isKnown(String header) {
+    HeaderText text = HeaderText.read(header);
+    return text.phrases().stream().anyMatch(p -> !HeaderWords.meanings(p).isEmpty())
+        || MonthWords.month(Words.folded(header)).isPresent() && !NUMBER.matcher(header.strip()).matches();
+  }
+
+  private static int width(List<TableRow> rows) {
+    int width = 0;
+    for (TableRow row : rows) {
+      for (int i = row.cells().size(); i > width; i--) {
+        if (!row.cell(i - 1).isBlank()) {
+          width = i;
+        }
+      }
+    }
+    return Math.max(1, width);
+  }
+
+  /** Where a group stands over several columns, spreadsheets keep it in the first of them only. */
+  private static Heading heading(List<TableRow> rows, TableRow units, int width) {
+    List<String> headers = new ArrayList<>();
+    String group = "";
+    for (int column = 0; column < width; column++) {
+      String above = rows.size() > 1 ? rows.get(0).cell(column).text().strip() : "";
+      group = above.isEmpty() ? group : above;
+      List<String> parts = new ArrayList<>();
+      for (TableRow row : rows) {
+        parts.add(row == rows.get(0) && rows.size() > 1 ? group : row.cell(column).text().strip());
+      }
+      boolean only = rows.size() > 1 && rows.get(rows.size() - 1).cell(column).isBlank();
+      headers.add(oneLine(only ? above : String.join(" ", parts)));
+    }
+    List<String> below = new ArrayList<>(Collections.nCopies(width, ""));
+    for (int column = 0; units != null && column < width; column++) {
+      below.set(column, oneLine(units.cell(column).text().replaceAll("[()\\[\\]]", "")));
+    }
+    long last = units == null ? rows.get(rows.size() - 1).number() : units.number();
+    return new Heading(rows.get(0).number(), last, headers, below);
+  }
+
+  private static String oneLine(String text) {
+    String line = text.replaceAll("\\s+", " ").strip();
+    return line.length() > 120 ? line.substring(0, 120) : line;
+  }
+}
