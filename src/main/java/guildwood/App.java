@@ -38,6 +38,17 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.importing.web.BringPages;
+import guildwood.importing.web.ColumnPages;
+import guildwood.importing.web.DecisionPages;
+import guildwood.importing.web.ImportDesk;
+import guildwood.importing.web.ImportJobs;
+import guildwood.importing.web.ImportPages;
+import guildwood.importing.web.MappingPages;
+import guildwood.importing.web.RejectedRoute;
+import guildwood.importing.web.ReviewPages;
+import guildwood.importing.web.RunPages;
+import guildwood.importing.web.SheetPages;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -172,6 +183,9 @@ public final class App implements AutoCloseable {
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
+    DevImports imports = new DevImports(species::library);
+    ImportJobs importJobs = new ImportJobs();
+    addImport(routes, pages, uploads, new ImportDesk(imports.drafts(), imports, importJobs, species::library, files.of("imports"), clock));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));
@@ -180,6 +194,20 @@ public final class App implements AutoCloseable {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
     return new App(settings, database, files, compositions, server, greeting);
+  }
+
+  private static void addImport(List<Routes> routes, Pages pages, Uploads uploads, ImportDesk desk) {
+    routes.add(new ImportPages(pages, desk, uploads));
+    routes.add(new SheetPages(pages, desk));
+    ColumnPages columns = new ColumnPages(pages, desk);
+    routes.add(columns);
+    routes.add(new MappingPages(pages, desk, uploads, columns));
+    ReviewPages review = new ReviewPages(pages, desk);
+    routes.add(review);
+    routes.add(new DecisionPages(pages, desk, review));
+    routes.add(new RejectedRoute(pages.messages(), desk));
+    routes.add(new BringPages(pages, desk));
+    routes.add(new RunPages(pages, desk));
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {

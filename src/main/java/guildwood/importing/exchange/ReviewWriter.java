@@ -59,7 +59,7 @@ public final class ReviewWriter implements AutoCloseable {
             value.existing().stream().map(ReviewedValue::of).toList()));
       }
     }
-    for (RowReading.Note note : outcome.reading().notes()) {
+    for (RowReading.Note note : outcome.notes()) {
       notes.add(new ReviewedCell(outcome.row(), outcome.name(), note.column(), note.header(), note.text(), "", List.of()));
     }
     (outcome.fate() == RowFate.KNOWN ? known : fresh).add(row(outcome));

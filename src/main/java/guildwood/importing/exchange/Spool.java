@@ -1,6 +1,8 @@
 package guildwood.importing.exchange;
 
+import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.BufferedOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -17,7 +19,8 @@ import java.util.List;
  * JSON an entry, and beside it where each line begins.
  */
 final class Spool<T> {
-  private static final ObjectMapper JSON = new ObjectMapper();
+  // Only what makes up a record is written, not what it can tell besides.
+  private static final ObjectMapper JSON = JsonMapper.builder().disable(MapperFeature.AUTO_DETECT_IS_GETTERS).build();
 
   private final Path lines;
   private final Path starts;

@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Which sheet of the file, and which of its rows hold the headers. */
 public final class SheetPages implements Routes {
@@ -86,18 +87,19 @@ public final class SheetPages implements Routes {
   }
 
   private static List<RowLine> rows(Sample sample, Form form) {
-    List<RowLine> rows = new ArrayList<>();
+    List<TableRow> rows = new ArrayList<>();
     sample.rows(row -> {
-      rows.add(line(row, form));
+      rows.add(row);
       return rows.size() < ROWS_SHOWN;
     });
-    return rows;
+    int width = Math.min(COLUMNS_SHOWN, rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0));
+    return rows.stream().map(row -> line(row, width, form)).toList();
   }
 
-  private static RowLine line(TableRow row, Form form) {
-    List<String> cells = row.cells().stream().limit(COLUMNS_SHOWN).map(TableCell::text)
+  private static RowLine line(TableRow row, int width, Form form) {
+    List<String> cells = IntStream.range(0, width).mapToObj(row::cell).map(TableCell::text)
         .map(text -> text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) + "…" : text).toList();
-    return new RowLine(row.number(), within(row.number(), form), cells, Math.max(0, row.cells().size() - COLUMNS_SHOWN));
+    return new RowLine(row.number(), within(row.number(), form), cells, Math.max(0, row.cells().size() - width));
   }
 
   private static boolean within(long row, Form form) {
