@@ -27,6 +27,11 @@ import guildwood.bed.web.NearPlantPages;
 import guildwood.bed.web.SitePages;
 import guildwood.choosing.BedChoices;
 import guildwood.choosing.web.LibraryPages;
+import guildwood.drawing.Drawings;
+import guildwood.drawing.store.SqlBedSpots;
+import guildwood.drawing.web.DrawingPages;
+import guildwood.exporting.web.TakePages;
+import guildwood.exporting.web.Takeable;
 import guildwood.guild.Guilds;
 import guildwood.guild.store.SqlGuilds;
 import guildwood.guild.web.ComparePages;
@@ -38,17 +43,19 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
-import guildwood.importing.web.BringPages;
-import guildwood.importing.web.ColumnPages;
-import guildwood.importing.web.DecisionPages;
+import guildwood.importing.store.SqlImportDrafts;
+import guildwood.importing.store.SqlImports;
 import guildwood.importing.web.ImportDesk;
 import guildwood.importing.web.ImportJobs;
-import guildwood.importing.web.ImportPages;
-import guildwood.importing.web.MappingPages;
-import guildwood.importing.web.RejectedRoute;
-import guildwood.importing.web.ReviewPages;
-import guildwood.importing.web.RunPages;
-import guildwood.importing.web.SheetPages;
+import guildwood.importing.web.ImportRoutes;
+import guildwood.materials.MaterialRecords;
+import guildwood.materials.Needs;
+import guildwood.materials.store.SqlMaterialRecords;
+import guildwood.materials.web.MaterialPages;
+import guildwood.materials.web.MaterialSettingsPages;
+import guildwood.materials.web.PlacePages;
+import guildwood.materials.web.RunoffPages;
+import guildwood.materials.web.ShoppingListRoute;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -58,9 +65,13 @@ import guildwood.site.exchange.IndicatorFiles;
 import guildwood.site.store.SqlSites;
 import guildwood.site.store.SqlSurveys;
 import guildwood.site.web.SiteFormPages;
+import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
-import guildwood.species.SpeciesRecords;
+import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.PicturePages;
+import guildwood.siteplan.web.PlanPages;
+import guildwood.siteplan.web.ShapePages;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
 import guildwood.species.web.SourcePages;
@@ -91,19 +102,16 @@ import java.util.concurrent.atomic.AtomicReference;
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
   private final Settings settings;
-  private final Database database;
-  private final FileRoom files;
-  private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
+  private final List<Runnable> endings;
 
-  private App(Settings settings, Database database, FileRoom files, Compositions compositions, Javalin server, List<String> greeting) {
+  /** @param endings what ends what was begun, once no more requests are answered, in this order */
+  private App(Settings settings, Javalin server, List<String> greeting, List<Runnable> endings) {
     this.settings = settings;
-    this.database = database;
-    this.files = files;
-    this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
+    this.endings = List.copyOf(endings);
   }
 
   /** Opens the database and serves the pages until {@link #close}. */
@@ -126,7 +134,7 @@ public final class App implements AutoCloseable {
     Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
     Uploads uploads = new Uploads(files.of("incoming"));
     Accounts accounts = new SqlAccounts(database);
-    SpeciesRecords species = new SqlSpeciesRecords(database);
+    SqlSpeciesRecords species = new SqlSpeciesRecords(database);
     FirstFilling.fill(species, messages, FirstFilling.SEED);
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
@@ -134,9 +142,12 @@ public final class App implements AutoCloseable {
     Surroundings surroundings = new SqlSurroundings(database);
     Outlines outlines = new SqlOutlines(database);
     PlanRecords plans = new SqlPlanRecords(database, outlines);
-    SunScenes scenes = new SunScenes(sites, beds, surroundings, clock);
+    PlanDesk planDesk = new PlanDesk(sites, beds, outlines, surroundings, plans, new SqlPlanSheets(database));
+    SunScenes scenes = new SunScenes(sites, beds, surroundings, outlines, clock);
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
+    MaterialRecords materials = new SqlMaterialRecords(database);
+    Needs needs = new Needs(beds, plans, guilds, species::library, materials);
     Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
     Compositions compositions = new Compositions();
     SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
@@ -144,6 +155,7 @@ public final class App implements AutoCloseable {
       DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
+      DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
     String setupToken = Tokens.fresh();
 
@@ -164,6 +176,10 @@ public final class App implements AutoCloseable {
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));
     routes.add(new SkylinePages(pages, scenes, surroundings));
+    PlanPages planPages = new PlanPages(pages, planDesk);
+    routes.add(planPages);
+    routes.add(new PicturePages(pages, planPages, uploads));
+    routes.add(new ShapePages(pages, planPages));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
@@ -174,18 +190,26 @@ public final class App implements AutoCloseable {
     routes.add(new WhyPages(pages, desk, drafts, compositions));
     routes.add(new DraftPages(pages, desk, drafts, compositions, clock));
     routes.add(new GuildPages(pages, desk, drafts));
+    Drawings drawings = new Drawings(scenes, plans, new SqlBedSpots(database));
+    routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new MaterialPages(pages, sites, needs, materials, clock));
+    routes.add(new PlacePages(pages, sites, needs, materials, clock));
+    routes.add(new MaterialSettingsPages(pages, sites, materials));
+    routes.add(new ShoppingListRoute(sites, beds, desk, needs, messages));
+    routes.add(new RunoffPages(pages, sites, plans));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
     routes.add(new SpeciesTableRoute(species::library));
+    routes.add(new TakePages(pages, species, BedChoices.of(sites, beds), takeables()));
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
-    DevImports imports = new DevImports(species::library);
     ImportJobs importJobs = new ImportJobs();
-    addImport(routes, pages, uploads, new ImportDesk(imports.drafts(), imports, importJobs, species::library, files.of("imports"), clock));
+    routes.add(new ImportRoutes(pages, uploads, new ImportDesk(new SqlImportDrafts(database), new SqlImports(database, species), importJobs,
+        species::library, files.of("imports"), clock)));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));
@@ -193,21 +217,12 @@ public final class App implements AutoCloseable {
     if (!settings.demo() && !accounts.anyExists()) {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
-    return new App(settings, database, files, compositions, server, greeting);
+    return new App(settings, server, greeting, List.of(compositions::close, importJobs::close, database::close, files::close));
   }
 
-  private static void addImport(List<Routes> routes, Pages pages, Uploads uploads, ImportDesk desk) {
-    routes.add(new ImportPages(pages, desk, uploads));
-    routes.add(new SheetPages(pages, desk));
-    ColumnPages columns = new ColumnPages(pages, desk);
-    routes.add(columns);
-    routes.add(new MappingPages(pages, desk, uploads, columns));
-    ReviewPages review = new ReviewPages(pages, desk);
-    routes.add(review);
-    routes.add(new DecisionPages(pages, desk, review));
-    routes.add(new RejectedRoute(pages.messages(), desk));
-    routes.add(new BringPages(pages, desk));
-    routes.add(new RunPages(pages, desk));
+  /** What can be taken away beside the library; each feature adds its line. */
+  private static List<Takeable> takeables() {
+    return List.of();
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
@@ -258,8 +273,6 @@ public final class App implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
-    compositions.close();
-    database.close();
-    files.close();
+    endings.forEach(Runnable::run);
   }
 }

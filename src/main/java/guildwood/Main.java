@@ -1,5 +1,6 @@
 package guildwood;
 
+import guildwood.exporting.exchange.ExportCommand;
 import guildwood.guild.exchange.ComposeCommand;
 import guildwood.site.exchange.ClimateCommand;
 import guildwood.site.exchange.IndicateCommand;
@@ -18,7 +19,8 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     subcommands = {
-      Main.Serve.class, ComposeCommand.class, IndicateCommand.class, SunCommand.class, ClimateCommand.class, Coverage.class
+      Main.Serve.class, ComposeCommand.class, IndicateCommand.class, SunCommand.class, ClimateCommand.class, Coverage.class,
+      ExportCommand.class
     })
 public final class Main {
   public static void main(String[] args) {

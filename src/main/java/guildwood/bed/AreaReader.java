@@ -2,17 +2,12 @@ package guildwood.bed;
 
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import guildwood.kernel.NumberWithUnit;
 
 /** Reads the area of a bed: a number in the visitor's unit, or with a unit of its own. */
 public final class AreaReader {
   /** Square metres in a square foot: the international foot of 0.3048 m. */
   public static final double SQUARE_FOOT_M2 = 0.3048 * 0.3048;
-
-  private static final Pattern AREA = Pattern.compile("(\\d{1,12}(?:[.,]\\d{1,6})?)\\s*([a-z][a-z0-9² .]*)?");
-  private static final int LONGEST = 40;
 
   private AreaReader() {}
 
@@ -32,22 +27,14 @@ public final class AreaReader {
    */
   public static Checked<Double> read(
       String typed, boolean squareFeet, String field, double leastM2, double mostM2, String outOfScale) {
-    String text = typed.strip().toLowerCase(Locale.ROOT);
-    if (text.isEmpty()) {
-      return Checked.refused(Finding.of("value.missing", field));
+    Checked<NumberWithUnit> read = NumberWithUnit.read(typed, field, "area.unreadable");
+    if (read.isRefused()) {
+      return Checked.refused(read.findings());
     }
-    Matcher matcher = AREA.matcher(text);
-    if (text.length() > LONGEST || !matcher.matches()) {
-      return Checked.refused(Finding.of("area.unreadable", field));
-    }
-    // A comma before exactly three digits may part thousands or decimals; a wrong guess is a thousandfold error.
-    if (matcher.group(1).matches("\\d{1,3},\\d{3}")) {
-      return Checked.refused(Finding.of("area.comma", field, matcher.group(1).replace(",", ""), matcher.group(1).replace(',', '.')));
-    }
-    double number = Double.parseDouble(matcher.group(1).replace(',', '.'));
-    String unit = matcher.group(2) == null ? squareFeet ? "sqft" : "m2" : matcher.group(2).replaceAll("[ .]", "");
+    double number = read.orThrow().number();
     double areaM2;
-    switch (unit) {
+    switch (read.orThrow().unit()) {
+      case "" -> areaM2 = squareFeet ? number * SQUARE_FOOT_M2 : number;
       case "m2", "m²", "sqm" -> areaM2 = number;
       case "sqft", "ft2", "ft²", "squarefeet" -> areaM2 = number * SQUARE_FOOT_M2;
       default -> {

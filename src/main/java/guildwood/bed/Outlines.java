@@ -23,4 +23,10 @@ public interface Outlines {
 
   /** Lets go of an outline; the bed keeps its area, rectangle and place. False where there is none. */
   boolean remove(long bedId);
+
+  /**
+   * Gives a bed back the area, rectangle and place it had before it was first traced, without an outline. Trees and
+   * buildings stay where they are. False where the bed is gone.
+   */
+  boolean restore(Bed before);
 }

@@ -62,10 +62,11 @@ public record Candidate(
 
   /** How much it counts towards a wish, in halves of a provider; 0 where it does not provide it. */
   public int units(Wish wish) {
-    if (wish.kind() == WishKind.LAYER) {
-      return stature.isPresent() && fills(Layer.ofKey(wish.item())) ? Services.WHOLE : 0;
-    }
-    return services.units(wish);
+    return switch (wish.kind()) {
+      case LAYER -> stature.isPresent() && fills(Layer.ofKey(wish.item())) ? Services.WHOLE : 0;
+      case GROUND -> GroundCover.units(this);
+      default -> services.units(wish);
+    };
   }
 
   /** A plant takes room in one layer, but whoever gives roots or bulbs fills the root layer below it as well. */

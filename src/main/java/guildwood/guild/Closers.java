@@ -18,6 +18,9 @@ final class Closers {
 
   private static final double[] LARGER = {1.1, 1.25, 1.5, 2};
 
+  /** How much larger limits are tried until one lets enough ground be covered. */
+  private static final double[] MORE = {1.1, 1.25, 1.5, 2, 3, 5};
+
   private final GuildProblem problem;
   private final long seed;
   private final Guild guild;
@@ -45,6 +48,10 @@ final class Closers {
       solved(new Change.Insist(wish)).ifPresent(closers::add);
       putIn(open.speciesId()).ifPresent(closers::add);
     }
+    if (reason instanceof Gap.Reason.GroundShort) {
+      solved(new Change.Insist(wish)).ifPresent(closers::add);
+      moreOfOne().ifPresent(closers::add);
+    }
     if (closers.size() == 2 && closers.get(0).guild().equals(closers.get(1).guild())) {
       closers.remove(0);
     }
@@ -53,6 +60,9 @@ final class Closers {
     shutOutByOneThing(changes);
     if (reason instanceof Gap.Reason.CouldComeIn || reason instanceof Gap.Reason.NoRoom) {
       limits(changes);
+    }
+    if (reason instanceof Gap.Reason.GroundShort) {
+      moreAndMore().stream().filter(c -> c.totalMilli() >= least).forEach(closers::add);
     }
     changes.values().stream().limit(MOST_TRIED)
         .forEach(change -> solved(change).filter(c -> c.totalMilli() >= least).ifPresent(closers::add));
@@ -69,6 +79,62 @@ final class Closers {
       return new Closer(new Change.PutIn(speciesId, g.count(speciesId)), g, score.totalMilli(),
           score.totalMilli() - now.totalMilli());
     });
+  }
+
+  /** So many more of one species, with nothing else changed, that the wished share is covered. */
+  private Optional<Closer> moreOfOne() {
+    Evaluator evaluator = new Evaluator(problem);
+    List<RuleBreach> before = evaluator.evaluate(guild).breaches();
+    return problem.candidates().stream().filter(c -> c.provides(wish) && eligibility.isEligible(c))
+        .flatMap(c -> withEnough(c).stream())
+        .filter(c -> before.containsAll(evaluator.evaluate(c.guild()).breaches()))
+        .max(Comparator.comparingInt(Closer::totalMilli));
+  }
+
+  private Optional<Closer> withEnough(Candidate candidate) {
+    String id = candidate.speciesId();
+    long lacks = GroundCover.goal(problem, wish) - covered();
+    long each = GroundCover.each(candidate);
+    long count = Math.max(eligibility.fewest(candidate), guild.count(id) + (lacks + each - 1) / each);
+    if (count > Rules.MOST_PLANTS || problem.rules().pinned().containsKey(id)) {
+      return Optional.empty();
+    }
+    Guild more = guild.with(id, (int) count);
+    int total = new Evaluator(problem).score(more).totalMilli();
+    return Optional.of(new Closer(new Change.PutIn(id, (int) count), more, total, total - now.totalMilli()));
+  }
+
+  private long covered() {
+    return guild.counts().entrySet().stream().mapToLong(e ->
+        problem.find(e.getKey()).map(c -> GroundCover.each(c) * e.getValue()).orElse(0L)).sum();
+  }
+
+  /** Of plants and of money, the first of several larger limits with which the wished share can be covered. */
+  private List<Closer> moreAndMore() {
+    Rules rules = problem.rules();
+    List<Closer> closers = new ArrayList<>();
+    List<Change> plants = new ArrayList<>();
+    List<Change> money = new ArrayList<>();
+    for (double times : MORE) {
+      int most = (int) Math.min(Rules.MOST_PLANTS, Math.max(rules.maxPlants() + 2, Math.ceil(rules.maxPlants() * times)));
+      plants.add(new Change.EaseRule(GuildRule.TOO_MANY_PLANTS, Integer.toString(most), rules.withMaxPlants(most)));
+      rules.budgetCents().ifPresent(budget -> {
+        int cents = (int) Math.min(Rules.MOST_CENTS, Math.ceil(Math.max(budget, 100) * times / 100) * 100);
+        money.add(new Change.EaseRule(GuildRule.OVER_BUDGET, Integer.toString(cents), rules.withBudgetCents(OptionalInt.of(cents))));
+      });
+    }
+    first(plants).ifPresent(closers::add);
+    first(money).ifPresent(closers::add);
+    if (rules.maxSpecies() < Rules.MOST_SPECIES) {
+      int species = rules.maxSpecies() + 1;
+      solved(new Change.EaseRule(GuildRule.TOO_MANY_SPECIES, Integer.toString(species), rules.withMaxSpecies(species)))
+          .ifPresent(closers::add);
+    }
+    return closers;
+  }
+
+  private Optional<Closer> first(List<Change> rising) {
+    return rising.stream().flatMap(change -> solved(change).stream()).findFirst();
   }
 
   /** Rules and conditions that alone keep out a species that would meet the wish. */

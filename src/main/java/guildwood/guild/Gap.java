@@ -13,7 +13,7 @@ public record Gap(Wish wish, Reason reason, List<Closer> closers) {
     closers = List.copyOf(closers);
   }
 
-  /** Why nobody in the guild meets the wish. The first that holds, in the order given here. */
+  /** Why the guild does not meet the wish. The first that holds, in the order given here. */
   public sealed interface Reason {
 
     /** Nobody in the library provides it. */
@@ -62,6 +62,19 @@ public record Gap(Wish wish, Reason reason, List<Closer> closers) {
      * @param changeMilli what the score would change by with it in and at most two others out, thousandths of a point
      */
     record CouldComeIn(String speciesId, int changeMilli) implements Reason {}
+
+    /**
+     * Less of the ground is covered than was wished.
+     *
+     * @param coveredPermille of the bed, thousandths
+     * @param speciesId the one that is easiest to have more of, or to begin with
+     * @param obstacles what that would break beside the guild as it is; nothing where there is simply no more of it in
+     */
+    record GroundShort(int coveredPermille, String speciesId, List<RuleBreach> obstacles) implements Reason {
+      public GroundShort {
+        obstacles = List.copyOf(obstacles);
+      }
+    }
   }
 
   /**

@@ -21,6 +21,7 @@ import java.util.Map;
  * @param pollinatorSpecies species that feed pollinators
  * @param nativeSpecies species stated as native anywhere
  * @param fitPermille mean fit weighted by crown area, thousandths; 0 for an empty guild
+ * @param groundPermille ground under plants that cover it, thousandths of the bed
  * @param crownDm2 crown area by layer, square decimetres; only layers that have any
  * @param shadeDm2 light taken by all crowns, as square decimetres of full shade
  */
@@ -39,6 +40,7 @@ public record GuildNumbers(
     Months bloom,
     Months harvest,
     int fitPermille,
+    int groundPermille,
     Map<Layer, Integer> crownDm2,
     int shadeDm2) {
   public GuildNumbers {

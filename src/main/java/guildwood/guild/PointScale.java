@@ -7,7 +7,8 @@ import java.util.List;
  *
  * <p>Of 100 points the wishes share 80 by weight, plants that suit the bed earn up to 17 for the ground
  * their crowns cover, and 3 are left for needing few new plants. Without wishes the suiting plants earn up
- * to 97. A wish's points go to its first, second and third provider as 4 : 2 : 1. Every layer can earn a
+ * to 97. A wish's points go to its first, second and third provider as 4 : 2 : 1; a wish for covered ground earns in
+ * proportion to what is covered, up to the wished share. Every layer can earn a
  * seventh of the points for suiting plants, by covering the whole bed with plants of fit 1 of at least ten
  * kinds: of one species, plants beyond a tenth of the bed earn a quarter. With these shares, and two plants
  * allowed a square metre, more plants pay where the crown is wider than about 0.9 m; smaller ones come for

@@ -46,7 +46,7 @@ public final class Questions {
     return gaps;
   }
 
-  /** Why nobody in the guild meets a wish. */
+  /** Why a guild does not meet a wish. */
   public Gap.Reason reason(Wish wish, Guild guild) {
     Headcount count = headcount(wish);
     if (count.providers() == 0) {
@@ -56,8 +56,11 @@ public final class Questions {
       return new Gap.Reason.FailsOnSite(
           providers().all(wish).stream().map(Questions::miss).sorted(NEAREST).limit(NAMED).toList(), count.providers());
     }
-    return count.allowed() == 0 ? excluded(providers().suited(wish))
-        : shutOut(providers().allowed(wish), wish, guild);
+    if (count.allowed() == 0) {
+      return excluded(providers().suited(wish));
+    }
+    List<Candidate> allowed = providers().allowed(wish);
+    return wish.kind() == WishKind.GROUND ? groundShort(allowed, guild) : shutOut(allowed, wish, guild);
   }
 
   /** How many species of the library would meet one of the problem's wishes. */
@@ -128,6 +131,28 @@ public final class Questions {
       }
     }
     return new Gap.Reason.NoRoom(easiest, fewest);
+  }
+
+  /** Of those who may come in, the one of which one more, or the first few, would break least. */
+  private Gap.Reason groundShort(List<Candidate> allowed, Guild guild) {
+    List<RuleBreach> before = evaluator.evaluate(guild).breaches();
+    String easiest = null;
+    List<RuleBreach> fewest = List.of();
+    for (Candidate candidate : likeliest(allowed)) {
+      int count = Math.max(eligibility.fewest(candidate), guild.count(candidate.speciesId()) + 1);
+      List<RuleBreach> obstacles = after(guild, candidate, count, before);
+      if (easiest == null || obstacles.size() < fewest.size()) {
+        easiest = candidate.speciesId();
+        fewest = obstacles;
+      }
+    }
+    int covered = evaluator.evaluate(guild).numbers().groundPermille();
+    return new Gap.Reason.GroundShort(covered, easiest, fewest);
+  }
+
+  /** Those that cover most with one plant first. */
+  private static List<Candidate> likeliest(List<Candidate> covering) {
+    return covering.stream().sorted(Comparator.comparingLong(GroundCover::each).reversed()).limit(TRIED).toList();
   }
 
   /** What a species breaks beside standing and pinned plants alone, beyond what they break without it. */

@@ -21,7 +21,7 @@ public record ScoreBreakdown(int totalMilli, List<Part> parts) {
     FIT,
     /** Few new plants to find. */
     THRIFT,
-    /** Half of what is left, taken off for a must that nobody in the guild meets. */
+    /** Half of what is left, taken off for a must that the guild does not meet. */
     UNMET_MUST;
 
     public String key() {
@@ -36,6 +36,12 @@ public record ScoreBreakdown(int totalMilli, List<Part> parts) {
   public record Part(Subject subject, Optional<Wish> wish, int earnedMilli, int possibleMilli, List<Share> shares) {
     public Part {
       shares = List.copyOf(shares);
+    }
+
+    /** Whether its wish is met: ground by all that was wished, anything else by somebody who does it. */
+    public boolean isMet() {
+      boolean ground = wish.filter(w -> w.kind() == WishKind.GROUND).isPresent();
+      return ground ? earnedMilli == possibleMilli : !shares.isEmpty();
     }
   }
 
@@ -59,14 +65,14 @@ public record ScoreBreakdown(int totalMilli, List<Part> parts) {
     return totalMilli / 1000.0;
   }
 
-  /** The musts nobody in the guild meets, in the order of the wishes. */
+  /** The musts the guild does not meet, in the order of the wishes. */
   public List<Wish> unmetMusts() {
     return parts.stream().filter(p -> p.subject() == Subject.UNMET_MUST).map(p -> p.wish().orElseThrow()).toList();
   }
 
-  /** The wishes nobody in the guild meets, musts included, in their order. */
+  /** The wishes the guild does not meet, musts included, in their order. */
   public List<Wish> unmetWishes() {
-    return parts.stream().filter(p -> p.subject() == Subject.WISH && p.shares().isEmpty())
+    return parts.stream().filter(p -> p.subject() == Subject.WISH && !p.isMet())
         .map(p -> p.wish().orElseThrow()).toList();
   }
 

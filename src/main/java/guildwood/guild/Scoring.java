@@ -35,7 +35,7 @@ final class Scoring {
     int left = parts.stream().mapToInt(ScoreBreakdown.Part::earnedMilli).sum();
     for (int i = 0; i < problem.wishes().size(); i++) {
       Wish wish = problem.wishes().get(i);
-      if (wish.must() && parts.get(i).shares().isEmpty()) {
+      if (wish.must() && !parts.get(i).isMet()) {
         int taken = left - PointScale.afterUnmetMusts(left, 1);
         left -= taken;
         parts.add(new ScoreBreakdown.Part(
@@ -48,6 +48,9 @@ final class Scoring {
   /** The whole providers come first, then the half ones, each group in the order of their ids. */
   private ScoreBreakdown.Part wish(int index, List<Member> members) {
     Wish wish = problem.wishes().get(index);
+    if (wish.kind() == WishKind.GROUND) {
+      return ground(wish, scale.wishMilli()[index], members);
+    }
     List<ScoreBreakdown.Share> shares = new ArrayList<>();
     int units = 0;
     for (int size = Services.WHOLE; size >= Services.HALF; size--) {
@@ -61,6 +64,22 @@ final class Scoring {
     }
     return new ScoreBreakdown.Part(ScoreBreakdown.Subject.WISH, Optional.of(wish), scale.earned(index, units),
         scale.wishMilli()[index], shares);
+  }
+
+  /** Those count first that cover most. */
+  private ScoreBreakdown.Part ground(Wish wish, int possibleMilli, List<Member> members) {
+    List<Member> covering = members.stream().filter(m -> GroundCover.of(m) > 0)
+        .sorted(Comparator.comparingLong((Member m) -> -GroundCover.of(m))).toList();
+    List<ScoreBreakdown.Share> shares = new ArrayList<>();
+    long covered = 0;
+    int earned = 0;
+    for (Member member : covering) {
+      covered += GroundCover.of(member);
+      int then = GroundCover.earned(problem, wish, possibleMilli, covered);
+      shares.add(new ScoreBreakdown.Share(member.id(), then - earned, GroundCover.claim(member.candidate())));
+      earned = then;
+    }
+    return new ScoreBreakdown.Part(ScoreBreakdown.Subject.WISH, Optional.of(wish), earned, possibleMilli, shares);
   }
 
   private static Optional<Evidence> evidence(Wish wish, Candidate candidate) {
@@ -123,7 +142,8 @@ final class Scoring {
         count(members, c -> c.services().functions().keySet().stream().anyMatch(SOIL_BUILDING::contains)),
         count(members, c -> c.services().functions().containsKey(GuildFunction.POLLINATOR_FORAGE)),
         count(members, c -> !c.nativeTo().isEmpty()),
-        bloom, harvest, crown == 0 ? 0 : (int) (crownFit / crown), crowns, (int) (shade / 100));
+        bloom, harvest, crown == 0 ? 0 : (int) (crownFit / crown),
+        GroundCover.permille(problem, GroundCover.of(members)), crowns, (int) (shade / 100));
   }
 
   private static int count(List<Member> members, java.util.function.Predicate<Candidate> what) {

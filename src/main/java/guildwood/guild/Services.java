@@ -48,7 +48,7 @@ public record Services(Map<GuildFunction, Evidence> functions, Months bloom, Map
       case BLOOM_MONTH -> bloom.contains(month(wish)) ? WHOLE : 0;
       case HARVEST_PART -> harvest.containsKey(wish.item()) ? WHOLE : 0;
       case HARVEST_MONTH -> harvestMonths().contains(month(wish)) ? WHOLE : 0;
-      case LAYER -> 0;
+      case LAYER, GROUND -> 0;
     };
   }
 

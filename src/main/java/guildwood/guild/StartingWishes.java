@@ -34,8 +34,7 @@ public enum StartingWishes {
           Wish.function(GuildFunction.BENEFICIAL_INSECTS, 4), Wish.bloom(Month.MAY, 3));
       case BUILD_SOIL_FIRST -> List.of(
           Wish.function(GuildFunction.NITROGEN_FIXER, 9), Wish.function(GuildFunction.MULCH_MAKER, 8),
-          Wish.function(GuildFunction.DEEP_ROOTED, 5), Wish.function(GuildFunction.GROUND_COVER, 7),
-          Wish.function(GuildFunction.SOIL_HOLDING, 4));
+          Wish.function(GuildFunction.DEEP_ROOTED, 5), Wish.ground(60, 7), Wish.function(GuildFunction.SOIL_HOLDING, 4));
       case POLLINATORS_THAW_TO_FROST -> blooms();
       case FOOD_ALL_SEASON -> List.of(
           Wish.harvest("fruit", 7), Wish.harvest("nut", 4), Wish.harvest("leaf", 4), Wish.harvest("root", 3),
@@ -45,7 +44,7 @@ public enum StartingWishes {
           Wish.function(GuildFunction.SOIL_HOLDING, 7), Wish.layer(Layer.SHRUB, 4), Wish.layer(Layer.HERB, 4),
           Wish.function(GuildFunction.POLLINATOR_FORAGE, 4), Wish.function(GuildFunction.BIRD_FOOD, 3));
       case LEAST_WORK -> List.of(
-          Wish.function(GuildFunction.GROUND_COVER, 9), Wish.function(GuildFunction.NITROGEN_FIXER, 5),
+          Wish.ground(80, 9), Wish.function(GuildFunction.NITROGEN_FIXER, 5),
           Wish.function(GuildFunction.MULCH_MAKER, 3), Wish.layer(Layer.SHRUB, 3));
     };
   }

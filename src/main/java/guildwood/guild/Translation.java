@@ -3,6 +3,7 @@ package guildwood.guild;
 import guildwood.guild.search.Choice;
 import guildwood.guild.search.Item;
 import guildwood.guild.search.Selection;
+import guildwood.guild.search.Tally;
 import guildwood.species.Layer;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -106,7 +107,7 @@ final class Translation {
     }
     int planted = (int) baseMembers.stream().filter(m -> m.added() > 0).count();
     int mostItems = Math.max(0, problem.rules().maxSpecies() - planted);
-    return new Selection(made, baseValue(), mostItems, caps, budget, groupRoom(), earned(), musts());
+    return new Selection(made, baseValue(), mostItems, caps, budget, groupRoom(), earned(), musts(), tally());
   }
 
   private long[] caps() {
@@ -187,12 +188,12 @@ final class Translation {
     int price = problem.rules().budgetCents().isPresent() ? price(candidate) : 0;
     int enough = scale.enough(candidate.stature().orElseThrow().crownDm2()) - problem.standing(candidate.speciesId());
     return new Item(fewest, served ? fewest : alone, most, candidate.supply().free(), price, Math.max(0, enough), each,
-        PointScale.beyond(each), scale.perPlantMilli(), uses(candidate), units(candidate, stands), group(candidate, stands),
+        PointScale.beyond(each), scale.perPlantMilli(), GroundCover.each(candidate), uses(candidate), units(candidate, stands), group(candidate, stands),
         bitsOf(candidate.manners().gives()), bitsOf(candidate.manners().suffers()), !served, partners);
   }
 
   private int[] units(Candidate candidate, boolean stands) {
-    return problem.wishes().stream().mapToInt(w -> stands ? 0 : candidate.units(w)).toArray();
+    return problem.wishes().stream().mapToInt(w -> stands || isTallied(w) ? 0 : candidate.units(w)).toArray();
   }
 
   /** More plants of a species that stands already make no further species of the genus. */
@@ -228,6 +229,10 @@ final class Translation {
   private int[][] earned() {
     int[][] earned = new int[problem.wishes().size()][];
     for (int w = 0; w < earned.length; w++) {
+      if (isTallied(problem.wishes().get(w))) {
+        earned[w] = new int[1];
+        continue;
+      }
       int there = Math.min(PointScale.MOST_UNITS, baseUnits(w));
       earned[w] = new int[PointScale.MOST_UNITS - there + 1];
       for (int more = 0; more < earned[w].length; more++) {
@@ -240,9 +245,25 @@ final class Translation {
   private boolean[] musts() {
     boolean[] musts = new boolean[problem.wishes().size()];
     for (int w = 0; w < musts.length; w++) {
-      musts[w] = problem.wishes().get(w).must() && baseUnits(w) == 0;
+      Wish wish = problem.wishes().get(w);
+      musts[w] = wish.must() && !isTallied(wish) && baseUnits(w) == 0;
     }
     return musts;
+  }
+
+  /** A wish for which counts add up, in place of species that do it. */
+  private static boolean isTallied(Wish wish) {
+    return wish.kind() == WishKind.GROUND;
+  }
+
+  private Tally tally() {
+    for (int w = 0; w < problem.wishes().size(); w++) {
+      Wish wish = problem.wishes().get(w);
+      if (isTallied(wish)) {
+        return new Tally(GroundCover.goal(problem, wish), GroundCover.of(baseMembers), scale.wishMilli()[w], wish.must());
+      }
+    }
+    return Tally.NONE;
   }
 
   private long baseValue() {

@@ -44,6 +44,16 @@ public record Wish(WishKind kind, String item, boolean must, int weight) {
     return new Wish(WishKind.HARVEST_MONTH, Integer.toString(month.getValue()), false, weight);
   }
 
+  /** So much of the bed's ground covered by plants. */
+  public static Wish ground(int percent, int weight) {
+    return new Wish(WishKind.GROUND, Integer.toString(percent), false, weight);
+  }
+
+  /** The share of the ground that is to be covered. */
+  int percent() {
+    return Integer.parseInt(item);
+  }
+
   public Wish asMust() {
     return new Wish(kind, item, true, weight);
   }
@@ -57,8 +67,8 @@ public record Wish(WishKind kind, String item, boolean must, int weight) {
     return kind.key() + ":" + item;
   }
 
-  /** Whether two wishes ask for the same thing, however much. */
+  /** Whether two wishes ask for the same thing, however much; every share of the ground is the same thing. */
   public boolean asksSameAs(Wish other) {
-    return kind == other.kind && item.equals(other.item);
+    return kind == other.kind && (item.equals(other.item) || kind == WishKind.GROUND);
   }
 }

@@ -19,7 +19,9 @@ public enum WishKind {
   /** Something of this part to harvest; the item is one of the harvest trait's items, such as fruit. */
   HARVEST_PART(Trait.HARVEST.items()),
   /** Anything to harvest; the item is a month, 1 to 12. */
-  HARVEST_MONTH(months());
+  HARVEST_MONTH(months()),
+  /** Ground covered by plants; the item is a share of the bed in whole percent, 1 to 100. A bed wishes for one share. */
+  GROUND(IntStream.rangeClosed(1, 100).mapToObj(Integer::toString).toList());
 
   private final List<String> items;
 

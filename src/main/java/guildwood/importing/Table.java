@@ -8,7 +8,8 @@ public interface Table {
   String name();
 
   /**
-   * Hands over the rows in their order until the taker has enough.
+   * Hands over the rows in their order until the taker has enough. Rows with nothing in them are left out; the numbers
+   * of the others tell where they were.
    *
    * @return how many rows were handed over, or why the file cannot be read further
    */

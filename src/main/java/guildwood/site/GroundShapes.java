@@ -22,7 +22,11 @@ public final class GroundShapes {
   private GroundShapes() {}
 
   public static Polygon polygon(Footprint outline) {
-    List<GroundPoint> corners = outline.corners();
+    return polygon(outline.corners());
+  }
+
+  /** @param corners of something already known to be simple */
+  public static Polygon polygon(List<GroundPoint> corners) {
     return FACTORY.createPolygon(Stream.concat(corners.stream(), Stream.of(corners.get(0)))
         .map(GroundShapes::coordinate).toArray(Coordinate[]::new));
   }

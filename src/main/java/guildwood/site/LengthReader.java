@@ -20,8 +20,31 @@ public final class LengthReader {
   private static final Pattern COMMA = Pattern.compile("[-+−]?[1-9]\\d{0,2},\\d{3}(?!\\d)");
   private static final int LONGEST = 40;
 
-  private final boolean feet;
+  private final double bareM;
+  private final Scale scale;
   private final OptionalDouble paceM;
+
+  /** What a number without a unit means, and the units in which limits are told. */
+  public enum Scale {
+    METRES_OR_FEET(1, FOOT_M, "length.out-of-scale"),
+    CENTIMETRES_OR_INCHES(0.01, FOOT_M / 12, "length.out-of-scale-cm"),
+    MILLIMETRES_OR_INCHES(0.001, FOOT_M / 12, "length.out-of-scale-mm");
+
+    private final double metricM;
+    private final double usM;
+    private final String outOfScale;
+
+    Scale(double metricM, double usM, String outOfScale) {
+      this.metricM = metricM;
+      this.usM = usM;
+      this.outOfScale = outOfScale;
+    }
+
+    /** The unit of a number without one, metres. */
+    public double unitM(boolean us) {
+      return us ? usM : metricM;
+    }
+  }
 
   /**
    * A reader for one visitor.
@@ -30,7 +53,17 @@ public final class LengthReader {
    * @param paceM length of one of the visitor's paces; without it paces cannot be read
    */
   public LengthReader(boolean feet, OptionalDouble paceM) {
-    this.feet = feet;
+    this(Scale.METRES_OR_FEET, feet, paceM);
+  }
+
+  /** A reader of lengths on another scale than that of the ground: depths of mulch, rain. */
+  public LengthReader(Scale scale, boolean us) {
+    this(scale, us, OptionalDouble.empty());
+  }
+
+  private LengthReader(Scale scale, boolean us, OptionalDouble paceM) {
+    this.scale = scale;
+    this.bareM = scale.unitM(us);
     this.paceM = paceM;
   }
 
@@ -65,9 +98,10 @@ public final class LengthReader {
     }
     double number = number(one.group(1));
     return switch (one.group(2)) {
-      case "" -> Optional.of(feet ? number * FOOT_M : number);
+      case "" -> Optional.of(number * bareM);
       case "m", "metre", "metres", "meter", "meters" -> Optional.of(number);
       case "cm" -> Optional.of(number / 100);
+      case "mm" -> Optional.of(number / 1000);
       case "ft", "feet", "foot", "'", "’" -> Optional.of(number * FOOT_M);
       case "in", "inch", "inches", "\"", "”" -> Optional.of(number * FOOT_M / 12);
       case "p", "pace", "paces" -> paceM.isPresent() ? Optional.of(number * paceM.getAsDouble()) : Optional.empty();
@@ -79,9 +113,11 @@ public final class LengthReader {
     return Double.parseDouble(text.replace('−', '-').replace(',', '.'));
   }
 
-  private static Finding outOfScale(Range metres, String field) {
-    return Finding.of("length.out-of-scale", field,
-        plain(metres.min()), plain(metres.max()), plain(metres.min() / FOOT_M), plain(metres.max() / FOOT_M));
+  private Finding outOfScale(Range metres, String field) {
+    double metric = scale.unitM(false);
+    double us = scale.unitM(true);
+    return Finding.of(scale.outOfScale, field,
+        plain(metres.min() / metric), plain(metres.max() / metric), plain(metres.min() / us), plain(metres.max() / us));
   }
 
   private static String plain(double value) {

@@ -9,6 +9,9 @@ import java.util.OptionalLong;
  * one transaction: all of it, or nothing.
  */
 public interface PlanRecords extends SitePlans {
+  /** How many paths, and how many waters, a site may have: more than that cannot be told apart on a plan. */
+  int MOST_ON_A_SITE = 200;
+
   /** Keeps a new path, whatever its id says, and returns the id it got; empty where its site is gone. */
   OptionalLong add(PlanPath path);
 

@@ -16,6 +16,7 @@ import java.sql.Statement;
 import java.util.HexFormat;
 import java.util.UUID;
 import org.flywaydb.core.Flyway;
+import org.h2.api.ErrorCode;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.Jdbi;
 
@@ -38,7 +39,9 @@ public final class Database implements AutoCloseable {
     try {
       admin = DriverManager.getConnection(url + ";WRITE_DELAY=0", ADMIN, adminPassword);
     } catch (SQLException e) {
-      throw new DatabaseUnavailable("the database cannot be opened: " + e.getMessage(), e);
+      throw new DatabaseUnavailable(e.getErrorCode() == ErrorCode.DATABASE_ALREADY_OPEN_1
+          ? "the database is in use: another Guildwood, most likely one that serves the pages, has it open. Stop that one first."
+          : "the database cannot be opened: " + e.getMessage(), e);
     }
     migrate(url, adminPassword);
     pool = poolOfApp(url);
@@ -54,6 +57,11 @@ public final class Database implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException("the data directory " + directory + " cannot be used", e);
     }
+  }
+
+  /** Whether a directory holds a database. */
+  public static boolean isIn(Path directory) {
+    return Files.isRegularFile(directory.resolve("guildwood.mv.db"));
   }
 
   /** A database that lives in memory until it is closed; for demonstrations and tests. */

@@ -3,6 +3,8 @@ package guildwood.web;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +19,7 @@ import java.util.OptionalInt;
  */
 public final class Form {
   private static final int LONGEST_NUMBER = 40;
+  private static final int EARLIEST_YEAR = 1900;
 
   private final Map<String, List<String>> typed;
   private final List<Finding> findings = new ArrayList<>();
@@ -130,6 +133,28 @@ public final class Form {
     }
     OptionalDouble number = number(field, text, least, most);
     return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
+  }
+
+  /**
+   * A day, written year-month-day, that may be left out.
+   *
+   * @param latest the last day there can be
+   */
+  public Optional<LocalDate> date(String field, LocalDate latest) {
+    String text = optionalText(field, LONGEST_NUMBER);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      LocalDate date = LocalDate.parse(text);
+      if (!date.isAfter(latest) && date.getYear() >= EARLIEST_YEAR) {
+        return Optional.of(date);
+      }
+      refuse(Finding.of("date.out", field, Integer.toString(EARLIEST_YEAR)));
+    } catch (DateTimeParseException e) {
+      refuse(Finding.of("date.unreadable", field, text));
+    }
+    return Optional.empty();
   }
 
   /** Takes over what another reader made of a field: its value, or its findings. */

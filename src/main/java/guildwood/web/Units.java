@@ -47,6 +47,14 @@ public enum Units {
         : number(squareMetres * FEET_IN_METRE * FEET_IN_METRE, 0) + " sq ft";
   }
 
+  /** A volume of loose material, always both ways: {@code 4.05 m³ (5.3 yd³)}, the visitor's own first. */
+  public String volume(double cubicMetres) {
+    double cubicYards = cubicMetres / Math.pow(3 / FEET_IN_METRE, 3);
+    String metric = number(cubicMetres, cubicMetres < 10 ? 2 : 1) + " m³";
+    String us = number(cubicYards, cubicYards < 1 ? 2 : 1) + " yd³";
+    return this == METRIC ? metric + " (" + us + ")" : us + " (" + metric + ")";
+  }
+
   public String temperature(double celsius) {
     return this == METRIC ? number(celsius, 1) + " °C" : number(Temperature.toFahrenheit(celsius), 0) + " °F";
   }

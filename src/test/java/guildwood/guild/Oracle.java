@@ -185,6 +185,10 @@ final class Oracle {
   private void wishes() {
     for (int w = 0; w < problem.wishes().size(); w++) {
       Wish wish = problem.wishes().get(w);
+      if (wish.kind() == WishKind.GROUND) {
+        ground(wish, scale.wishMilli()[w]);
+        continue;
+      }
       int there = base.stream().mapToInt(m -> m.candidate().units(wish)).sum();
       LinearExprBuilder units = LinearExpr.newBuilder();
       LinearExprBuilder providers = LinearExpr.newBuilder();
@@ -204,6 +208,33 @@ final class Oracle {
         model.addGreaterOrEqual(providers.add(unmet).build(), 1);
         objective.addTerm(unmet, -ScoreBreakdown.MUST_RANK);
       }
+    }
+  }
+
+  /**
+   * Whole thousandths for the share of the wished ground that lies under covering crowns: as many as
+   * {@code earned * goal <= possible * covered} lets there be, and no more than all.
+   */
+  private void ground(Wish wish, int possibleMilli) {
+    long goal = GroundCover.goal(problem, wish);
+    long there = GroundCover.of(base);
+    LinearExprBuilder covered = LinearExpr.newBuilder().add(there);
+    for (int i = 0; i < free.size(); i++) {
+      covered.addTerm(added.get(i), GroundCover.each(free.get(i)));
+    }
+    IntVar earned = model.newIntVar(0, possibleMilli, "earned by the ground");
+    LinearExprBuilder slack = LinearExpr.newBuilder().addTerm(earned, -goal);
+    slack.add(there * possibleMilli);
+    for (int i = 0; i < free.size(); i++) {
+      slack.addTerm(added.get(i), GroundCover.each(free.get(i)) * possibleMilli);
+    }
+    model.addGreaterOrEqual(slack.build(), 0);
+    objective.add(earned);
+    objective.add(-GroundCover.earned(problem, wish, possibleMilli, there));
+    if (wish.must() && there < goal) {
+      BoolVar unmet = model.newBoolVar("too little ground");
+      model.addGreaterOrEqual(covered.addTerm(unmet, goal).build(), goal);
+      objective.addTerm(unmet, -ScoreBreakdown.MUST_RANK);
     }
   }
 }

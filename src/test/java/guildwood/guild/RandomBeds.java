@@ -39,7 +39,11 @@ final class RandomBeds {
   /** How far species stray from the bed's conditions. */
   private final double stray;
 
+  /** For wishes of covered ground alone, so that all else stays as it was before there were any. */
+  private final Random groundDice;
+
   private RandomBeds(long seed, double crownScale, double stray) {
+    groundDice = new Random(seed * 0x9E3779B97F4A7C15L + 7);
     // Neighbouring seeds give java.util.Random alike first numbers; a large odd factor parts them.
     dice = new Random(seed * 0x9E3779B97F4A7C15L);
     this.crownScale = crownScale;
@@ -84,6 +88,10 @@ final class RandomBeds {
       candidates.add(candidate(i, genera));
     }
     List<Wish> wishes = wishes(tiny ? 2 + dice.nextInt(6) : 6 + dice.nextInt(12));
+    if (groundDice.nextInt(5) < 2) {
+      Wish ground = Wish.ground(5 + groundDice.nextInt(90), 1 + groundDice.nextInt(10));
+      wishes.add(groundDice.nextInt(wishes.size() + 1), groundDice.nextInt(3) == 0 ? ground.asMust() : ground);
+    }
     Rules rules = Rules.forArea(areaM2).withMaxSpecies(maxSpecies);
     if (tiny) {
       rules = rules.withMaxPlants(5 + dice.nextInt(9)).withMaxSpeciesPerGenus(1 + dice.nextInt(2));

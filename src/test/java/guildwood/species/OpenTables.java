@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Assumptions;
  * the checkout or beside one of its parents holds them, or the one that the system property
  * {@code guildwood.shared} names. Where it is absent such a check reports that it was not run.
  */
-final class OpenTables {
+public final class OpenTables {
   static final String FOLDER_PROPERTY = "guildwood.shared";
 
   private static final CSVFormat WITH_HEADER =
@@ -26,15 +26,20 @@ final class OpenTables {
   private OpenTables() {}
 
   /** All rows of a table; ends the test as not run where the table is absent. */
-  static List<CSVRecord> rows(String file) {
-    Optional<Path> table = find(file);
-    Assumptions.assumeTrue(table.isPresent(), "not run: there is no shared/data/" + file
-        + " beside the checkout; name the folder shared with -D" + FOLDER_PROPERTY + "=...");
-    try (CSVParser parser = CSVParser.parse(table.get(), StandardCharsets.UTF_8, WITH_HEADER)) {
+  public static List<CSVRecord> rows(String file) {
+    try (CSVParser parser = CSVParser.parse(path(file), StandardCharsets.UTF_8, WITH_HEADER)) {
       return parser.getRecords();
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file, e);
     }
+  }
+
+  /** Where a table is; ends the test as not run where it is absent. */
+  public static Path path(String file) {
+    Optional<Path> table = find(file);
+    Assumptions.assumeTrue(table.isPresent(), "not run: there is no shared/data/" + file
+        + " beside the checkout; name the folder shared with -D" + FOLDER_PROPERTY + "=...");
+    return table.get();
   }
 
   private static Optional<Path> find(String file) {

@@ -1,10 +1,12 @@
 package guildwood.bed.store;
 
+import guildwood.bed.Bed;
 import guildwood.bed.BedOutline;
 import guildwood.bed.Outlines;
 import guildwood.site.store.PointText;
 import guildwood.site.sun.Footprint;
 import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Rectangle;
 import guildwood.store.Database;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -47,20 +49,27 @@ public final class SqlOutlines implements Outlines {
   @Override
   public boolean keep(long bedId, BedOutline outline) {
     return database.change(h -> {
-      if (h.createQuery("select id from bed where id = :bed for update").bind("bed", bedId).mapTo(Long.class).findOne().isEmpty()) {
+      if (!tell(h, bedId, outline.areaM2(), Optional.of(outline.size()), Optional.of(outline.middle()))) {
         return false;
       }
-      holdNearbyInPlace(h, bedId, outline.middle());
-      h.createUpdate("update bed set area_m2 = :area, length_m = :length, width_m = :width, turn_degrees = :turn,"
-              + " east_m = :east, north_m = :north where id = :bed")
-          .bind("area", outline.areaM2()).bind("length", outline.size().lengthM()).bind("width", outline.size().widthM())
-          .bind("turn", outline.size().turnDegrees()).bind("east", outline.middle().xM()).bind("north", outline.middle().yM())
-          .bind("bed", bedId).execute();
       h.createUpdate("merge into bed_outline (bed_id, middle_east_m, middle_north_m, corners) key (bed_id) values (:bed, :east, :north, :corners)")
           .bind("bed", bedId).bind("east", outline.middle().xM()).bind("north", outline.middle().yM())
           .bind("corners", PointText.of(outline.corners())).execute();
       return true;
     });
+  }
+
+  private static boolean tell(Handle handle, long bedId, double areaM2, Optional<Rectangle> size, Optional<GroundPoint> middle) {
+    if (handle.createQuery("select id from bed where id = :bed for update").bind("bed", bedId).mapTo(Long.class).findOne().isEmpty()) {
+      return false;
+    }
+    middle.ifPresent(at -> holdNearbyInPlace(handle, bedId, at));
+    handle.createUpdate("update bed set area_m2 = :area, length_m = :length, width_m = :width, turn_degrees = :turn,"
+            + " east_m = :east, north_m = :north where id = :bed").bind("bed", bedId).bind("area", areaM2)
+        .bind("length", size.map(Rectangle::lengthM).orElse(null)).bind("width", size.map(Rectangle::widthM).orElse(null))
+        .bind("turn", size.map(Rectangle::turnDegrees).orElse(null))
+        .bind("east", middle.map(GroundPoint::xM).orElse(null)).bind("north", middle.map(GroundPoint::yM).orElse(null)).execute();
+    return true;
   }
 
   /** What was measured from the bed's middle stands where it stood, as far as it was known where that was. */
@@ -74,5 +83,13 @@ public final class SqlOutlines implements Outlines {
   @Override
   public boolean remove(long bedId) {
     return database.change(h -> h.createUpdate("delete from bed_outline where bed_id = :bed").bind("bed", bedId).execute() == 1);
+  }
+
+  @Override
+  public boolean restore(Bed before) {
+    return database.change(h -> {
+      h.createUpdate("delete from bed_outline where bed_id = :bed").bind("bed", before.id()).execute();
+      return tell(h, before.id(), before.areaM2(), before.size(), before.middle());
+    });
   }
 }

@@ -27,13 +27,26 @@ public record BedSun(Rectangle ground, BedGrid grid, Footprint outline, SunHours
   /** The middle share of the ground that stands for the bed: a tenth at either end is left out as its rim. Our own choice. */
   public static final double MIDDLE_SHARE = 0.8;
 
-  /** Reckons the sun on a bed. The number of its cells is for the caller to bound, see {@link CellSize}. */
+  /** Reckons the sun on a bed that fills its rectangle. The number of its cells is for the caller to bound, see {@link CellSize}. */
   public static BedSun of(Scene scene, SunPath path, Rectangle ground, double cellM) {
-    Footprint outline = ground.around(new GroundPoint(0, 0));
+    return of(scene, path, ground, ground.around(new GroundPoint(0, 0)), cellM);
+  }
+
+  /**
+   * The same for a bed of any outline.
+   *
+   * @param ground the rectangle around the outline; it stands in where the outline is so thin that no cell has its
+   *     middle inside
+   */
+  public static BedSun of(Scene scene, SunPath path, Rectangle ground, Footprint outline, double cellM) {
     BedGrid grid = BedGrid.over(outline, cellM);
     List<GroundPoint> cells = grid.middlesWithin(outline);
     if (cells.isEmpty()) {
-      throw new IllegalArgumentException("no cell of " + cellM + " m has its middle in " + ground);
+      Footprint whole = ground.around(new GroundPoint(0, 0));
+      if (outline.equals(whole)) {
+        throw new IllegalArgumentException("no cell of " + cellM + " m has its middle in " + ground);
+      }
+      return of(scene, path, ground, whole, cellM);
     }
     return new BedSun(ground, grid, outline, SunHours.of(scene, path, cells));
   }

@@ -12,6 +12,10 @@ import guildwood.site.sun.Tree;
  * @param lightBare the same when bare
  */
 public record Crown(double baseM, double radiusM, double lightInLeaf, double lightBare, boolean evergreen) implements Nearby.Body {
+  /** Shares of light a crown lets through where nobody says otherwise. Our own choice, no publication. */
+  public static final double USUAL_LIGHT_IN_LEAF = 0.1;
+  public static final double USUAL_LIGHT_BARE = 0.6;
+
   @Override
   public Obstacle obstacle(String label, GroundPoint at, double heightM) {
     return new Tree(label, at, heightM, baseM, radiusM, lightInLeaf, lightBare, evergreen);

@@ -1,6 +1,8 @@
 package guildwood.bed.sun;
 
 import guildwood.site.sun.Coordinates;
+import guildwood.site.sun.Footprint;
+import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Rectangle;
 import guildwood.site.sun.Scene;
 import guildwood.site.sun.SunPath;
@@ -24,18 +26,23 @@ public final class SunReadings {
 
   private record PlaceAndYear(Coordinates place, int year) {}
 
-  private record Asked(Scene scene, Rectangle ground, double cellM) {}
+  private record Asked(Scene scene, Rectangle ground, Footprint outline, double cellM) {}
 
-  /** The sun on a bed around the scene's origin; the same question gets the same answer. */
+  /** The sun on a bed that fills its rectangle around the scene's origin. */
   public BedSun of(Scene scene, Rectangle ground, double cellM) {
-    Asked asked = new Asked(scene, ground, cellM);
+    return of(scene, ground, ground.around(new GroundPoint(0, 0)), cellM);
+  }
+
+  /** The sun on a bed of this outline in a rectangle around the scene's origin; the same question gets the same answer. */
+  public BedSun of(Scene scene, Rectangle ground, Footprint outline, double cellM) {
+    Asked asked = new Asked(scene, ground, outline, cellM);
     Optional<BedSun> kept = find(beds, asked);
     if (kept.isPresent()) {
       return kept.get();
     }
     reckoning.lock();
     try {
-      return findOrMake(beds, asked, () -> BedSun.of(scene, path(scene), ground, cellM));
+      return findOrMake(beds, asked, () -> BedSun.of(scene, path(scene), ground, outline, cellM));
     } finally {
       reckoning.unlock();
     }

@@ -6,9 +6,12 @@ import guildwood.choosing.Query;
 import guildwood.kernel.Finding;
 import guildwood.species.Evidence;
 import guildwood.species.WetlandRegion;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +32,21 @@ final class AddressReader {
 
   /** An address, and what of it was left out. */
   record Read(LibraryAddress address, List<Finding> notes) {}
+
+  /** The parameters of a query as it stands in an address, without its question mark; absent where it is none. */
+  static Optional<Map<String, List<String>>> parameters(String query) {
+    Map<String, List<String>> parameters = new LinkedHashMap<>();
+    try {
+      for (String pair : query.split("&")) {
+        String[] parts = pair.split("=", 2);
+        String value = parts.length < 2 ? "" : URLDecoder.decode(parts[1], StandardCharsets.UTF_8);
+        parameters.computeIfAbsent(parts[0], name -> new ArrayList<>()).add(value);
+      }
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+    return Optional.of(parameters);
+  }
 
   /** @param beds ids of the beds there are */
   static Read read(Map<String, List<String>> parameters, Set<Long> beds) {

@@ -11,6 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 
 /**
  * All that can be chosen on the library page, as it stands in the address, for example
@@ -26,6 +27,12 @@ record LibraryAddress(Query asked, boolean keepsAll, OptionalLong bed, Optional<
   static final String KEEP_ALL = "keep";
   static final LibraryAddress EMPTY =
       new LibraryAddress(Query.NOTHING, false, OptionalLong.empty(), Optional.empty(), 1);
+
+  private static final Set<String> OTHER_PARAMETERS = Set.of("q", "bed", "evidence", "wetland-region", "notknown", "sort", "page");
+
+  static boolean isParameter(String name) {
+    return OTHER_PARAMETERS.contains(name) || Facet.ofKey(name).isPresent();
+  }
 
   /** What the engine is asked. */
   Query query() {
@@ -47,7 +54,7 @@ record LibraryAddress(Query asked, boolean keepsAll, OptionalLong bed, Optional<
 
   /** Without a bed there is neither a verdict to choose nor a fit to go by. */
   LibraryAddress withoutBed() {
-    return new LibraryAddress(asked.with(Facet.VERDICT, java.util.Set.of()), keepsAll, OptionalLong.empty(),
+    return new LibraryAddress(asked.with(Facet.VERDICT, Set.of()), keepsAll, OptionalLong.empty(),
         order.filter(o -> o != Order.FIT), 1);
   }
 

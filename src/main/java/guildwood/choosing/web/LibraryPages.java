@@ -13,11 +13,9 @@ import guildwood.web.Units;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.net.URI;
-import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -108,18 +106,12 @@ public final class LibraryPages implements Routes {
   }
 
   private static Map<String, List<String>> parametersOf(String url) {
-    Map<String, List<String>> parameters = new LinkedHashMap<>();
     try {
       String query = Optional.ofNullable(URI.create(url).getRawQuery()).orElse("");
-      for (String pair : query.split("&")) {
-        String[] parts = pair.split("=", 2);
-        String value = parts.length < 2 ? "" : URLDecoder.decode(parts[1], StandardCharsets.UTF_8);
-        parameters.computeIfAbsent(parts[0], name -> new ArrayList<>()).add(value);
-      }
+      return AddressReader.parameters(query).orElse(Map.of());
     } catch (IllegalArgumentException e) {
       return Map.of();
     }
-    return parameters;
   }
 
   private List<LibraryView.Entry> bedEntries(List<BedChoice> choices, Optional<BedChoice> chosen) {

@@ -97,6 +97,9 @@ final class LibraryView {
     model.put("chips", ChipView.of(address, words));
     model.put("clear", address.choosesNothing() ? "" : address.cleared().path());
     model.put("libraryEmpty", outcome.total() == 0);
+    // The same choice, to take away: all its pages, with the bed.
+    model.put("takeQuery", address.onPage(1).path().substring(LibraryAddress.PATH.length()));
+    model.put("takesAll", outcome.count() == outcome.total() && bed.isEmpty());
     model.put("rows", outcome.list(address.orderOrUsual(), (address.page() - 1) * PagerView.ROWS, PagerView.ROWS)
         .stream().map(r -> RowView.of(r, fits, words)).toList());
     model.put("pager", PagerView.of(address, outcome.count(), messages));

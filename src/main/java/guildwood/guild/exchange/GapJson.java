@@ -47,6 +47,10 @@ final class GapJson {
       json.put("reason", "no-room").put("species", full.speciesId());
       ArrayNode rules = json.putArray("rules");
       full.obstacles().forEach(breach -> rules.add(BreachJson.write(breach)));
+    } else if (reason instanceof Gap.Reason.GroundShort ground) {
+      json.put("reason", "ground-short").put("covered", Decimals.milli(ground.coveredPermille())).put("species", ground.speciesId());
+      ArrayNode rules = json.putArray("rules");
+      ground.obstacles().forEach(breach -> rules.add(BreachJson.write(breach)));
     } else if (reason instanceof Gap.Reason.CouldComeIn could) {
       json.put("reason", "could-come-in").put("species", could.speciesId()).put("gain", Decimals.milli(could.changeMilli()));
     }

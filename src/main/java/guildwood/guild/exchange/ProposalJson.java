@@ -111,6 +111,7 @@ final class ProposalJson {
     Decimals.months(numbers.bloom(), json.putArray("bloomMonths"));
     Decimals.months(numbers.harvest(), json.putArray("harvestMonths"));
     json.put("meanFit", Decimals.milli(numbers.fitPermille()));
+    json.put("groundCovered", Decimals.milli(numbers.groundPermille()));
     ObjectNode crowns = json.putObject("crownM2");
     numbers.crownDm2().forEach((layer, dm2) -> crowns.put(layer.key(), Decimals.hundredths(dm2)));
     return json;

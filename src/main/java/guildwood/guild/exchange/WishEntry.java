@@ -34,7 +34,8 @@ final class WishEntry {
     }
     String item = parts.length < 2 ? "" : parts[1];
     if (!kind.get().items().contains(item)) {
-      entry.refuse(Finding.of("compose.wish-item", entry.at("wish"), key, parts[0], String.join(", ", kind.get().items())));
+      entry.refuse(Finding.of("compose.wish-item", entry.at("wish"), key, parts[0],
+          kind.get() == WishKind.GROUND ? "1, 2, ... 100" : String.join(", ", kind.get().items())));
       return Optional.empty();
     }
     return Optional.of(new Wish(kind.get(), item, false, USUAL_WEIGHT));

@@ -1,7 +1,7 @@
 package guildwood.guild.search;
 
 /**
- * The Lagrangian bound: caps, budget, aims and musts are bought at prices instead of being kept; how many
+ * The Lagrangian bound: caps, budget, aims, musts and the tally are bought at prices instead of being kept; how many
  * items, how many of a group, and the range of every count stay exact. One evaluation is linear in the
  * number of items. The answer is never below the value of any allowed choice that agrees with what is fixed.
  */
@@ -13,6 +13,7 @@ final class Bound {
   private final int[] countAt;
   private final double[] scale;
   private final double budgetScale;
+  private final double tallyScale;
 
   /** What is fixed and what is left. */
   final Remainder left;
@@ -37,6 +38,7 @@ final class Bound {
       scale[r] = s.caps[r] > 0 ? 1.0 / s.caps[r] : 0;
     }
     budgetScale = s.budget > 0 ? 1.0 / s.budget : 0;
+    tallyScale = s.tally.isOpen() ? 1.0 / s.tally.missing() : 0;
   }
 
   /** The bound at these prices. */
@@ -50,6 +52,7 @@ final class Bound {
     for (int w = 0; w < s.earned.length; w++) {
       total += aim(w, prices);
     }
+    total += tally(prices.tally);
     for (int i = 0; i < s.items; i++) {
       if (left.isIn(i)) {
         total += s.bonus[i] + countWorth(i, prices);
@@ -90,6 +93,32 @@ final class Bound {
     return best;
   }
 
+  /** The most that the tally's earning can exceed the price of what it is told to reach. */
+  private double tally(double price) {
+    slope.tally = 0;
+    if (!s.tally.isOpen()) {
+      return 0;
+    }
+    long missing = s.tally.missing();
+    byte decided = left.fixed.tally;
+    double best = Double.NEGATIVE_INFINITY;
+    if (decided != Fixing.OUT && left.tallyReach >= missing) {
+      best = s.tally.earned(missing) - price;
+      slope.tally = -1;
+    }
+    if (decided != Fixing.IN) {
+      long most = Math.min(left.tallyReach, missing - 1);
+      double lacking = s.tally.must() ? Selection.MUST_MILLI : 0;
+      double nothing = -lacking;
+      double shortOfGoal = s.tally.line(most) - price * most / missing - lacking;
+      if (Math.max(nothing, shortOfGoal) > best) {
+        best = Math.max(nothing, shortOfGoal);
+        slope.tally = nothing >= shortOfGoal ? 0 : -(double) most / missing;
+      }
+    }
+    return best;
+  }
+
   private double openWorth(int i, Prices prices) {
     double sum = s.bonus[i] + countWorth(i, prices);
     for (int k = 0; k < s.aimAt[i].length; k++) {
@@ -109,6 +138,7 @@ final class Bound {
       int r = s.useAt[i][k];
       cost += prices.cap[r] * scale[r] * s.use[i][k];
     }
+    cost -= prices.tally * tallyScale * s.adds[i];
     double paid = prices.budget * budgetScale * s.price[i];
     int low = left.low[i];
     int high = left.high[i];
@@ -131,6 +161,7 @@ final class Bound {
       int r = s.useAt[i][k];
       slope.cap[r] -= scale[r] * s.use[i][k] * countAt[i];
     }
+    slope.tally += tallyScale * s.adds[i] * countAt[i];
     slope.budget -= budgetScale * s.price[i] * Math.max(0, countAt[i] - s.free[i]);
   }
 

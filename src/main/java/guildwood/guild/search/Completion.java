@@ -32,7 +32,8 @@ final class Completion {
   boolean proven;
   int looked;
 
-  private record Branch(double limit, long number, Fixing fixing, Prices prices) {}
+  /** @param fresh whether the prices were made for something else, so that finding good ones takes longer */
+  private record Branch(double limit, long number, Fixing fixing, Prices prices, boolean fresh) {}
 
   Completion(Selection selection, Choice start) {
     s = selection;
@@ -56,7 +57,7 @@ final class Completion {
         break;
       }
       Branch branch = queue.poll();
-      left = Math.max(left, look(branch, looked++ == 0 ? STEPS_AT_ROOT : STEPS));
+      left = Math.max(left, look(branch, looked++ == 0 || branch.fresh ? STEPS_AT_ROOT : STEPS));
     }
     long open = queue.isEmpty() ? best.value() : whole(queue.peek().limit);
     roof = Math.max(best.value(), Math.max(open, whole(left)));
@@ -68,7 +69,7 @@ final class Completion {
   }
 
   private void add(double limit, Fixing fixing, Prices prices) {
-    queue.add(new Branch(limit, made++, fixing, prices));
+    queue.add(new Branch(limit, made++, fixing, prices, false));
   }
 
   /** Looks at one branch; the answer bounds what was given up inside it, minus infinity where nothing was. */
@@ -176,6 +177,11 @@ final class Completion {
 
   private void split(Fixing fixing, double limit) {
     Prices prices = descent.best.copy();
+    if (s.tally.isOpen() && s.tally.must() && fixing.tally == Fixing.OPEN) {
+      queue.add(new Branch(limit, made++, fixing.withTally(Fixing.IN), prices, true));
+      queue.add(new Branch(limit, made++, fixing.withTally(Fixing.OUT), prices.copy(), true));
+      return;
+    }
     int item = best.value() < 0 ? hardestMust(fixing) : -1;
     item = item >= 0 ? item : quarreller(fixing);
     item = item >= 0 ? item : partnerOfLoner(fixing);

@@ -11,6 +11,9 @@ final class CountProof {
   private static final int MOST_NODES = 3_000;
   private static final int STRETCHES = 3;
 
+  /** What one towards a goal that must be reached is worth in the program: more than anything else can be. */
+  private static final double GOAL_FIRST = 1e5;
+
   /** Stands for a budget without limit, so that numbers stay small enough to be exact. */
   private static final double MUCH_MONEY = 1e12;
 
@@ -23,12 +26,21 @@ final class CountProof {
   private long bestValue;
   private int[] bestCounts;
   private int nodes;
+  private Goal goalOf;
 
   /** False where the last call gave up before it was certain. */
   boolean certain;
 
   /** No counts of the last set are worth more than this; only of use where it was not certain. */
   double most;
+
+  /** What a search takes for granted about the tally; the two ends of a must are looked at one after the other. */
+  private enum Goal {
+    /** Nothing: it earns what it earns, or there is none. */
+    OPEN,
+    REACHED,
+    GIVEN_UP
+  }
 
   CountProof(Selection selection) {
     s = selection;
@@ -43,7 +55,6 @@ final class CountProof {
     set = items;
     size = items.length;
     certain = true;
-    nodes = 0;
     fixed = s.base + aims();
     bestValue = goal - fixed;
     bestCounts = null;
@@ -52,7 +63,12 @@ final class CountProof {
     for (int p = 0; p < size; p++) {
       high[p] = s.most[set[p]];
     }
-    search(fewest, high);
+    if (s.tally.isOpen() && s.tally.must()) {
+      search(Goal.REACHED, fewest, high);
+      search(Goal.GIVEN_UP, fewest, high);
+    } else {
+      search(Goal.OPEN, fewest, high);
+    }
     most = Math.max(most, fixed + bestValue);
     if (bestCounts == null) {
       return null;
@@ -74,6 +90,12 @@ final class CountProof {
       }
     }
     return bonus + s.aimsValue(units);
+  }
+
+  private void search(Goal goal, int[] low, int[] high) {
+    goalOf = goal;
+    nodes = 0;
+    search(low, high);
   }
 
   private void search(int[] low, int[] highest) {
@@ -182,12 +204,20 @@ final class CountProof {
     return more;
   }
 
-  /** Variables: by stretch of its value, how many more of every item lie in it. */
+  /**
+   * Variables: by stretch of its value, how many more of every item lie in it; last, how much of the tally counts,
+   * which is no more than there is of it.
+   */
   private LinearProgram program(int[] low, int[] high) {
-    double[] gain = new double[STRETCHES * size];
-    double[] upper = new double[STRETCHES * size];
-    double[][] uses = new double[room.length + 1][STRETCHES * size];
-    double[] caps = new double[room.length + 1];
+    int tally = STRETCHES * size;
+    double[] gain = new double[tally + 1];
+    double[] upper = new double[tally + 1];
+    double[][] uses = new double[room.length + 2][tally + 1];
+    double[] caps = new double[room.length + 2];
+    gain[tally] = goalOf == Goal.REACHED ? GOAL_FIRST : s.tally.perOne();
+    upper[tally] = mostTallied();
+    uses[room.length + 1][tally] = 1;
+    caps[room.length + 1] = tallied(low);
     for (int r = 0; r < room.length; r++) {
       caps[r] = room[r];
     }
@@ -202,16 +232,39 @@ final class CountProof {
           uses[s.useAt[i][k]][v] = s.use[i][k];
         }
         uses[room.length][v] = isPaid(i, stretch) ? s.price[i] : 0;
+        uses[room.length + 1][v] = -s.adds[i];
       }
     }
     return new LinearProgram(gain, uses, caps, upper);
   }
 
+  private long tallied(int[] counts) {
+    long sum = 0;
+    for (int p = 0; p < size; p++) {
+      sum += s.adds[set[p]] * counts[p];
+    }
+    return sum;
+  }
+
+  private long mostTallied() {
+    return goalOf == Goal.GIVEN_UP ? s.tally.missing() - 1 : s.tally.missing();
+  }
+
+  /** The most that the tally's earning can exceed this price for each one of it. */
+  private double tallyRoof(double price) {
+    long most = mostTallied();
+    double full = s.tally.line(most) - price * most;
+    return switch (goalOf) {
+      case OPEN -> Math.max(0, full);
+      case REACHED -> full;
+      case GIVEN_UP -> Math.max(0, full) - Selection.MUST_MILLI;
+    };
+  }
+
   /** How many of the counts above low and up to high lie in a stretch. */
   private int within(int i, int stretch, int low, int high) {
-    int from = stretch == 0 ? 0 : stretch == 1 ? s.firstEnd[i] : s.secondEnd[i];
-    int to = stretch == 0 ? s.firstEnd[i] : stretch == 1 ? s.secondEnd[i] : Integer.MAX_VALUE;
-    return Math.max(0, Math.min(high, to) - Math.max(low, from));
+    int from = stretch == 0 ? 0 : s.stretchEnd(i, stretch - 1);
+    return Math.max(0, Math.min(high, s.stretchEnd(i, stretch)) - Math.max(low, from));
   }
 
   private boolean isPaid(int i, int stretch) {
@@ -220,7 +273,8 @@ final class CountProof {
 
   /** The Lagrangian bound at these prices: valid whatever they are, as long as none is negative. */
   private double roof(int[] low, int[] high, double[] price) {
-    double total = price[room.length] * Math.min(budget, MUCH_MONEY);
+    double goalPrice = price[room.length + 1];
+    double total = price[room.length] * Math.min(budget, MUCH_MONEY) + tallyRoof(goalPrice) + goalPrice * tallied(low);
     for (int r = 0; r < room.length; r++) {
       total += price[r] * room[r];
     }
@@ -230,6 +284,7 @@ final class CountProof {
       for (int k = 0; k < s.useAt[i].length; k++) {
         cost += price[s.useAt[i][k]] * s.use[i][k];
       }
+      cost -= goalPrice * s.adds[i];
       total += s.countValue(i, low[p]);
       for (int stretch = 0; stretch < STRETCHES; stretch++) {
         double paid = isPaid(i, stretch) ? price[room.length] * s.price[i] : 0;
@@ -244,17 +299,15 @@ final class CountProof {
     long[] roomBefore = room;
     long budgetBefore = budget;
     if (reserve(counts)) {
-      for (int p = 0; p < size; p++) {
-        int i = set[p];
-        int worthwhile = Math.min(high[p], s.wanted[i]) - counts[p];
-        int add = (int) Math.max(0, Math.min(goes(p, counts[p]), worthwhile));
-        budget -= cost(p, counts[p] + add) - cost(p, counts[p]);
-        counts[p] += add;
-        for (int k = 0; k < s.useAt[i].length; k++) {
-          room[s.useAt[i][k]] -= s.use[i][k] * add;
+      for (int p = 0; p < size && s.tally.isOpen(); p++) {
+        if (s.addsWorth(set[p], stretchOf(set[p], counts[p]))) {
+          add(counts, p, (int) Math.min(high[p] - counts[p], s.addsUp(set[p], tallied(counts))));
         }
       }
-      long value = 0;
+      for (int p = 0; p < size; p++) {
+        add(counts, p, Math.min(high[p], s.wanted[set[p]]) - counts[p]);
+      }
+      long value = s.tally.value(tallied(counts));
       for (int p = 0; p < size; p++) {
         value += s.countValue(set[p], counts[p]);
       }
@@ -265,6 +318,21 @@ final class CountProof {
     }
     room = roomBefore;
     budget = budgetBefore;
+  }
+
+  /** Adds as many of an item as still go, no more than these. */
+  private void add(int[] counts, int p, int atMost) {
+    int i = set[p];
+    int add = (int) Math.max(0, Math.min(goes(p, counts[p]), atMost));
+    budget -= cost(p, counts[p] + add) - cost(p, counts[p]);
+    counts[p] += add;
+    for (int k = 0; k < s.useAt[i].length; k++) {
+      room[s.useAt[i][k]] -= s.use[i][k] * add;
+    }
+  }
+
+  private int stretchOf(int i, int count) {
+    return count < s.firstEnd[i] ? 0 : count < s.secondEnd[i] ? 1 : 2;
   }
 
   @Override

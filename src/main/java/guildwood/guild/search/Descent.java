@@ -32,7 +32,7 @@ final class Descent {
     share = new double[s.items];
   }
 
-  /** Prices to start from: an aim's unit at half of what its next one earns, caps for a little. */
+  /** Prices to start from: an aim's unit and the tally at half of what they earn, caps for a little. */
   Prices firstPrices() {
     Prices first = new Prices(s.caps.length, s.earned.length);
     Arrays.fill(first.cap, 200);
@@ -40,6 +40,7 @@ final class Descent {
       first.aim[w] = s.earned(w, 1) / 2.0;
       first.must[w] = s.must[w] ? 3_000 : 0;
     }
+    first.tally = s.tally.earned(s.tally.missing()) / 2.0 + (s.tally.isOpen() && s.tally.must() ? 3_000 : 0);
     return first;
   }
 
@@ -103,30 +104,31 @@ final class Descent {
     Arrays.fill(which.aim, 0);
     Arrays.fill(which.must, 0);
     which.budget = 0;
+    which.tally = 0;
   }
 
   private void turn() {
     mix(direction.cap, bound.slope.cap, prices.cap);
     mix(direction.aim, bound.slope.aim, prices.aim);
     mix(direction.must, bound.slope.must, prices.must);
-    double old = KEPT_DIRECTION * direction.budget;
-    direction.budget = blocked(old + bound.slope.budget, prices.budget) ? 0 : old + bound.slope.budget;
+    direction.budget = mixed(direction.budget, bound.slope.budget, prices.budget);
+    direction.tally = mixed(direction.tally, bound.slope.tally, prices.tally);
   }
 
   /** A price at 0 cannot fall; leaving that part out of the direction lengthens the useful step. */
   private static void mix(double[] kept, double[] slope, double[] at) {
     for (int k = 0; k < kept.length; k++) {
-      double mixed = KEPT_DIRECTION * kept[k] + slope[k];
-      kept[k] = blocked(mixed, at[k]) ? 0 : mixed;
+      kept[k] = mixed(kept[k], slope[k], at[k]);
     }
   }
 
-  private static boolean blocked(double slope, double price) {
-    return price <= 0 && slope > 0;
+  private static double mixed(double kept, double slope, double price) {
+    double mixed = KEPT_DIRECTION * kept + slope;
+    return price <= 0 && mixed > 0 ? 0 : mixed;
   }
 
   private static double squareOf(Prices which) {
-    double sum = which.budget * which.budget;
+    double sum = which.budget * which.budget + which.tally * which.tally;
     for (double part : which.cap) {
       sum += part * part;
     }
@@ -144,6 +146,7 @@ final class Descent {
     shift(prices.aim, direction.aim, by, Double.MAX_VALUE);
     shift(prices.must, direction.must, by, Selection.MUST_MILLI);
     prices.budget = Math.max(0, prices.budget - by * direction.budget);
+    prices.tally = Math.max(0, prices.tally - by * direction.tally);
   }
 
   private static void shift(double[] price, double[] direction, double by, double most) {

@@ -10,6 +10,7 @@ final class Filling {
 
   private final Selection s;
   private final double[] pays;
+  private final double[] paysTally;
   private final long[] room;
   private long budget;
   private final int[] units;
@@ -24,12 +25,16 @@ final class Filling {
   /** After an impossible set: the position of the item without a partner, otherwise -1. */
   int orphan;
 
+  /** What the last set adds to the tally. */
+  long tallied;
+
   /** Musts unmet by the last set. */
   int unmet;
 
   Filling(Selection selection) {
     s = selection;
     pays = new double[s.items];
+    paysTally = new double[s.items];
     room = new long[s.caps.length];
     units = new int[s.earned.length];
     counts = new int[s.items];
@@ -49,6 +54,7 @@ final class Filling {
         cost += prices.budget * s.price[i] / s.budget;
       }
       pays[i] = Math.max(s.one[i][0], 0) / cost;
+      paysTally[i] = Math.max(s.one[i][0] + s.tally.perOne() * s.adds[i], 0) / cost;
     }
   }
 
@@ -62,14 +68,15 @@ final class Filling {
     if (!fewest(set, size)) {
       return IMPOSSIBLE;
     }
-    for (int p = 0; p < size; p++) {
-      int at = p;
-      while (at > 0 && pays[set[order[at - 1]]] < pays[set[p]]) {
-        order[at] = order[at - 1];
-        at--;
+    if (s.tally.isOpen()) {
+      order(set, size, paysTally);
+      for (int stretch = 0; stretch < 3; stretch++) {
+        for (int o = 0; o < size; o++) {
+          towardsGoal(set, order[o], limit, stretch);
+        }
       }
-      order[at] = p;
     }
+    order(set, size, pays);
     for (int stretch = 0; stretch < 3; stretch++) {
       for (int o = 0; o < size; o++) {
         more(set, order[o], limit, stretch);
@@ -78,9 +85,21 @@ final class Filling {
     return value(set, size);
   }
 
+  private void order(int[] set, int size, double[] by) {
+    for (int p = 0; p < size; p++) {
+      int at = p;
+      while (at > 0 && by[set[order[at - 1]]] < by[set[p]]) {
+        order[at] = order[at - 1];
+        at--;
+      }
+      order[at] = p;
+    }
+  }
+
   private boolean fewest(int[] set, int size) {
     System.arraycopy(s.caps, 0, room, 0, room.length);
     budget = s.budget;
+    tallied = 0;
     orphan = -1;
     for (int p = 0; p < size; p++) {
       int i = set[p];
@@ -118,6 +137,7 @@ final class Filling {
   }
 
   private void take(int i, int count) {
+    tallied += s.adds[i] * count;
     for (int k = 0; k < s.useAt[i].length; k++) {
       room[s.useAt[i][k]] -= s.use[i][k] * count;
     }
@@ -126,8 +146,20 @@ final class Filling {
   /** Adds as many of an item as fit and are worth something, no further than a stretch of its value goes. */
   private void more(int[] set, int p, int[] limit, int stretch) {
     int i = set[p];
-    int end = stretch == 0 ? s.firstEnd[i] : stretch == 1 ? s.secondEnd[i] : Integer.MAX_VALUE;
-    long more = Math.min(Math.min(end, s.wanted[i]), Math.min(s.most[i], limit[i])) - (long) counts[p];
+    add(i, p, Math.min(Math.min(s.stretchEnd(i, stretch), s.wanted[i]), Math.min(s.most[i], limit[i])) - (long) counts[p]);
+  }
+
+  /** The same for what the tally still lacks. */
+  private void towardsGoal(int[] set, int p, int[] limit, int stretch) {
+    int i = set[p];
+    if (s.addsWorth(i, stretch)) {
+      long most = Math.min(s.stretchEnd(i, stretch), Math.min(s.most[i], limit[i])) - (long) counts[p];
+      add(i, p, Math.min(s.addsUp(i, tallied), most));
+    }
+  }
+
+  private void add(int i, int p, long atMost) {
+    long more = atMost;
     if (s.price[i] > 0 && more > 0) {
       more = Math.min(more, Math.max(0, s.free[i] - counts[p]) + budget / s.price[i]);
     }
@@ -156,6 +188,7 @@ final class Filling {
     for (int w = 0; w < units.length; w++) {
       unmet += s.must[w] && units[w] == 0 ? 1 : 0;
     }
-    return value + s.aimsValue(units);
+    unmet += s.tally.must() && tallied < s.tally.missing() ? 1 : 0;
+    return value + s.aimsValue(units) + s.tally.value(tallied);
   }
 }

@@ -21,8 +21,9 @@ final class Greedy {
     boolean[] tried = new boolean[s.items];
     int[] units = new int[s.earned.length];
     long value = filling.fill(set, 0);
+    long tallied = 0;
     while (size < s.mostItems) {
-      int item = promising(tried, units);
+      int item = promising(tried, units, tallied);
       if (item < 0) {
         break;
       }
@@ -34,6 +35,7 @@ final class Greedy {
       long then = filling.fill(set, size + 1);
       if (then > value) {
         value = then;
+        tallied = filling.tallied;
         size++;
         for (int k = 0; k < s.aimAt[item].length; k++) {
           units[s.aimAt[item][k]] += s.aimUnits[item][k];
@@ -48,12 +50,12 @@ final class Greedy {
     return new Choice(counts, value);
   }
 
-  private int promising(boolean[] tried, int[] units) {
+  private int promising(boolean[] tried, int[] units, long tallied) {
     int chosen = -1;
     long most = 0;
     for (int i = 0; i < s.items; i++) {
       if (!tried[i]) {
-        long gain = gain(i, units);
+        long gain = gain(i, units, tallied);
         if (gain > most) {
           most = gain;
           chosen = i;
@@ -63,14 +65,24 @@ final class Greedy {
     return chosen;
   }
 
-  private long gain(int i, int[] units) {
-    long gain = s.bonus[i] + s.countValue(i, Math.max(s.fewest[i], Math.min(s.most[i], s.wanted[i])));
+  private long gain(int i, int[] units, long tallied) {
+    int count = Math.max(s.fewest[i], Math.min(s.most[i], s.wanted[i]));
+    if (s.adds[i] > 0) {
+      count = (int) Math.max(count, Math.min(s.most[i], s.addsUp(i, tallied)));
+    }
+    long gain = s.bonus[i] + s.countValue(i, count) + towardsGoal(tallied, s.adds[i] * count);
     for (int k = 0; k < s.aimAt[i].length; k++) {
       int w = s.aimAt[i][k];
       gain += s.earned(w, units[w] + s.aimUnits[i][k]) - s.earned(w, units[w]);
       gain += s.must[w] && units[w] == 0 ? MUST_MILLI : 0;
     }
     return gain;
+  }
+
+  private long towardsGoal(long tallied, long more) {
+    long gain = s.tally.earned(tallied + more) - s.tally.earned(tallied);
+    long closer = Math.min(s.tally.missing(), tallied + more) - Math.min(s.tally.missing(), tallied);
+    return gain + (s.tally.must() && closer > 0 ? MUST_MILLI * closer / s.tally.missing() : 0);
   }
 
   private boolean goesWith(int item, int[] set, int size) {

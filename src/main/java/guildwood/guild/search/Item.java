@@ -12,6 +12,7 @@ package guildwood.guild.search;
  * @param eachMilli value of each one up to enough
  * @param beyondMilli value of each further one; no more than {@code eachMilli}
  * @param lessPaidMilli what the value is less for each one that is paid for; not negative
+ * @param adds what each one adds to the tally
  * @param uses how much each one takes of every cap
  * @param units how much choosing it counts towards every aim, whatever the count
  * @param group whose members are limited in number; {@link #NO_GROUP} where it has none
@@ -30,6 +31,7 @@ public record Item(
     int eachMilli,
     int beyondMilli,
     int lessPaidMilli,
+    long adds,
     long[] uses,
     int[] units,
     int group,
@@ -41,7 +43,8 @@ public record Item(
   public static final int NO_GROUP = -1;
 
   public Item {
-    if (fewest < 1 || most < fewest || free < 0 || price < 0 || enough < 0 || beyondMilli > eachMilli || lessPaidMilli < 0) {
+    if (fewest < 1 || most < fewest || free < 0 || price < 0 || enough < 0 || beyondMilli > eachMilli || lessPaidMilli < 0
+        || adds < 0) {
       throw new IllegalArgumentException("an item of " + fewest + " to " + most + ", " + free + " free, at " + price
           + ", worth " + eachMilli + " up to " + enough + ", then " + beyondMilli + ", less " + lessPaidMilli);
     }
@@ -51,17 +54,17 @@ public record Item(
   }
 
   Item worth(int each, int beyond, int lessPaid) {
-    return new Item(fewest, fewestAlone, most, free, price, enough, each, beyond, lessPaid, uses, units, group, gives,
+    return new Item(fewest, fewestAlone, most, free, price, enough, each, beyond, lessPaid, adds, uses, units, group, gives,
         suffers, needsPartner, partners);
   }
 
   Item using(long[] others) {
-    return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, others, units,
-        group, gives, suffers, needsPartner, partners);
+    return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, adds, others,
+        units, group, gives, suffers, needsPartner, partners);
   }
 
   Item withPartners(int[] others) {
-    return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, uses, units,
-        group, gives, suffers, needsPartner, others);
+    return new Item(fewest, fewestAlone, most, free, price, enough, eachMilli, beyondMilli, lessPaidMilli, adds, uses,
+        units, group, gives, suffers, needsPartner, others);
   }
 }

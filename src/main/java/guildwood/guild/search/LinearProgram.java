@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /**
  * A small linear program: most of a sum under caps, every variable between 0 and an upper end. Primal simplex
- * on a dense table with upper ends kept implicit, Bland's rule against going in circles.
+ * on a dense table with upper ends kept implicit, Bland's rule against going in circles. Starts from nothing, which
+ * keeps every cap.
  */
 final class LinearProgram {
   private static final double EPS = 1e-9;
@@ -26,7 +27,7 @@ final class LinearProgram {
 
   /**
    * @param gain of one of every variable
-   * @param uses by cap and variable, not negative
+   * @param uses by cap and variable; below 0 where a variable makes room
    * @param caps not negative
    * @param most upper end of every variable
    */

@@ -19,6 +19,8 @@ final class Neighbour {
   private final Dice dice;
   private final int[] favourites;
   private final int core;
+
+  /** By must, who meets it, in the order of the favourites; the last row is for the tally where that is a must. */
   private final int[][] providers;
 
   int[] set;
@@ -32,8 +34,12 @@ final class Neighbour {
     this.favourites = favourites;
     this.core = Math.min(core, favourites.length);
     set = new int[s.items];
-    providers = new int[s.earned.length][];
-    for (int w = 0; w < providers.length; w++) {
+    boolean hasGoal = s.tally.isOpen() && s.tally.must();
+    providers = new int[s.earned.length + (hasGoal ? 1 : 0)][];
+    if (hasGoal) {
+      providers[s.earned.length] = Arrays.stream(favourites).filter(i -> s.adds[i] > 0).toArray();
+    }
+    for (int w = 0; w < s.earned.length; w++) {
       int aim = w;
       providers[w] = s.must[w]
           ? Arrays.stream(favourites).filter(i -> s.source.get(i).units()[aim] > 0).toArray() : new int[0];
@@ -91,7 +97,7 @@ final class Neighbour {
     int start = dice.below(providers.length);
     for (int k = 0; k < providers.length; k++) {
       int w = (start + k) % providers.length;
-      if (s.must[w] && providers[w].length > 0 && !isProvided(w)) {
+      if (providers[w].length > 0 && !isProvided(w)) {
         double u = dice.unit();
         return providers[w][(int) (providers[w].length * u * u)];
       }
@@ -100,12 +106,23 @@ final class Neighbour {
   }
 
   private boolean isProvided(int aim) {
+    if (aim == s.earned.length) {
+      return canReachGoal();
+    }
     for (int p = 0; p < size; p++) {
       if (s.source.get(set[p]).units()[aim] > 0) {
         return true;
       }
     }
     return false;
+  }
+
+  private boolean canReachGoal() {
+    long can = 0;
+    for (int p = 0; p < size; p++) {
+      can += s.adds[set[p]] * s.most[set[p]];
+    }
+    return can >= s.tally.missing();
   }
 
   private int at(int item) {

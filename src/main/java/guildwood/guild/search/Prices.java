@@ -2,7 +2,7 @@ package guildwood.guild.search;
 
 /**
  * What the scarce things cost, in thousandths of value: one price for the whole of every cap, one for the
- * whole budget, one for a unit of every aim, and one for meeting each must. Any prices that are not negative
+ * whole budget, one for a unit of every aim, one for meeting each must, and one for all that the tally lacks. Any prices that are not negative
  * give a valid bound; good ones give a tight one.
  */
 final class Prices {
@@ -10,6 +10,7 @@ final class Prices {
   double budget;
   final double[] aim;
   final double[] must;
+  double tally;
 
   Prices(int caps, int aims) {
     cap = new double[caps];
@@ -28,5 +29,6 @@ final class Prices {
     System.arraycopy(other.aim, 0, aim, 0, aim.length);
     System.arraycopy(other.must, 0, must, 0, must.length);
     budget = other.budget;
+    tally = other.tally;
   }
 }

@@ -41,8 +41,7 @@ record Reduced(Selection selection, int[] kept, int items) {
       int[] partners = Arrays.stream(item.partners()).filter(p -> index[p] >= 0).map(p -> index[p]).toArray();
       items.add(item.withPartners(partners));
     }
-    Selection core = new Selection(items, s.base, s.mostItems, s.caps, s.budget, s.groupRoom, s.earned, s.must);
-    return new Reduced(core, Arrays.copyOf(kept, count), s.items);
+    return new Reduced(s.with(items, s.caps), Arrays.copyOf(kept, count), s.items);
   }
 
   /** The same after another reduction of what this one kept. */

@@ -29,13 +29,19 @@ final class Remainder {
 
   final int[] reachable;
 
+  /** The most that the tally can come to. */
+  long tallyReach;
+
   /** How many more items may be chosen, in all and of every group. */
   int picksLeft;
 
   final int[] groupLeft;
 
+  private final TallyReach reachOfTally;
+
   Remainder(Selection selection) {
     s = selection;
+    reachOfTally = new TallyReach(s, this);
     open = new int[s.items];
     low = new int[s.items];
     high = new int[s.items];
@@ -64,7 +70,7 @@ final class Remainder {
       again = ruleOut();
     }
     reach();
-    return true;
+    return fixing.tally != Fixing.IN || tallyReach >= s.tally.missing();
   }
 
   boolean isIn(int i) {
@@ -198,6 +204,7 @@ final class Remainder {
 
   /** Units every aim can still get at most: those of the largest open providers that may be picked. */
   private void reach() {
+    tallyReach = s.tally.isOpen() ? reachOfTally.most() : 0;
     int[] whole = new int[reachable.length];
     int[] half = new int[reachable.length];
     for (int o = 0; o < opens; o++) {

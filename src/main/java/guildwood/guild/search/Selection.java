@@ -5,8 +5,9 @@ import java.util.List;
 
 /**
  * The problem: choose items and counts so that no cap is broken and the value is highest. The value is a
- * base, what the aims earn (concave in the units chosen), and so much for every count; every unmet must
- * takes {@link #MUST_MILLI} off, which is more than everything else can earn together.
+ * base, what the aims earn (concave in the units chosen), what the tally of the counts earns (in proportion, up
+ * to its goal), and so much for every count; every unmet must takes {@link #MUST_MILLI} off, which is more than
+ * everything else can earn together.
  *
  * <p>Values are whole thousandths, so two values are equal or at least one apart.
  */
@@ -28,6 +29,11 @@ public final class Selection {
   final int[][] earned;
 
   final boolean[] must;
+  final Tally tally;
+
+  /** By item, what each one adds to the tally; 0 where nothing is missing there. */
+  final long[] adds;
+
   final int[] fewest;
   final int[] most;
   final int[] free;
@@ -44,7 +50,7 @@ public final class Selection {
   /** By item, up to which count one more is still worth something. */
   final int[] wanted;
   final int[] group;
-  /** Value of choosing an item at all, aims aside; 0 but where a theme leans towards it. */
+  /** Value of choosing an item at all, aims and tally aside; 0 but where a theme leans towards it. */
   final int[] bonus;
 
   final long[] gives;
@@ -66,9 +72,10 @@ public final class Selection {
    * @param groupRoom how many of each group may be chosen
    * @param earned what each aim earns in addition, by units; starts at 0, never falls, and its steps never grow
    * @param must which aims must get at least one unit
+   * @param tally what the counts add up to
    */
   public Selection(List<Item> source, long base, int mostItems, long[] caps, long budget, int[] groupRoom,
-      int[][] earned, boolean[] must) {
+      int[][] earned, boolean[] must, Tally tally) {
     this.source = List.copyOf(source);
     this.items = source.size();
     this.base = base;
@@ -78,6 +85,8 @@ public final class Selection {
     this.groupRoom = groupRoom.clone();
     this.earned = earned.clone();
     this.must = must.clone();
+    this.tally = tally;
+    this.adds = source.stream().mapToLong(item -> tally.isOpen() ? item.adds() : 0).toArray();
     this.fewest = source.stream().mapToInt(Item::fewest).toArray();
     this.free = source.stream().mapToInt(Item::free).toArray();
     this.price = source.stream().mapToInt(Item::price).toArray();
@@ -114,9 +123,14 @@ public final class Selection {
       leaning.add(item.worth(item.eachMilli() - lessEachMilli, item.beyondMilli() - lessEachMilli,
           item.lessPaidMilli() + lessEachPaidMilli[i]));
     }
-    Selection other = new Selection(leaning, base, mostItems, caps, budget, groupRoom, earned, must);
+    Selection other = with(leaning, caps);
     System.arraycopy(bonuses, 0, other.bonus, 0, items);
     return other;
+  }
+
+  /** The same with other items and caps; a bonus is lost. */
+  Selection with(List<Item> others, long[] otherCaps) {
+    return new Selection(others, base, mostItems, otherCaps, budget, groupRoom, earned, must, tally);
   }
 
   private void sparse(int i, Item item) {
@@ -193,7 +207,22 @@ public final class Selection {
     return (gives[i] & suffers[j]) != 0 || (suffers[i] & gives[j]) != 0;
   }
 
-  /** Value of one item's count, aims aside. */
+  /** Whether one more of an item within a stretch of its value is worth something, the tally not yet full. */
+  boolean addsWorth(int i, int stretch) {
+    return adds[i] > 0 && (tally.must() || one[i][stretch] + tally.perOne() * adds[i] > 0);
+  }
+
+  /** How many of an item bring the tally to its goal. */
+  long addsUp(int i, long tallied) {
+    return (Math.max(0, tally.missing() - tallied) + adds[i] - 1) / adds[i];
+  }
+
+  /** Up to which count a stretch of an item's value goes. */
+  int stretchEnd(int i, int stretch) {
+    return stretch == 0 ? firstEnd[i] : stretch == 1 ? secondEnd[i] : Integer.MAX_VALUE;
+  }
+
+  /** Value of one item's count, aims and tally aside. */
   long countValue(int i, int count) {
     int first = Math.min(count, firstEnd[i]);
     int second = Math.min(count, secondEnd[i]) - first;
@@ -204,15 +233,17 @@ public final class Selection {
   public long value(int[] counts) {
     int[] units = new int[earned.length];
     long value = base;
+    long tallied = 0;
     for (int i = 0; i < items; i++) {
       if (counts[i] > 0) {
+        tallied += adds[i] * counts[i];
         value += bonus[i] + countValue(i, counts[i]);
         for (int k = 0; k < aimAt[i].length; k++) {
           units[aimAt[i][k]] += aimUnits[i][k];
         }
       }
     }
-    return value + aimsValue(units);
+    return value + aimsValue(units) + tally.value(tallied);
   }
 
   long aimsValue(int[] units) {

@@ -54,7 +54,7 @@ final class SharedCaps {
       }
       items.add(s.source.get(i).using(own));
     }
-    Selection strong = new Selection(items, s.base, s.mostItems, caps, s.budget, s.groupRoom, s.earned, s.must);
+    Selection strong = s.with(items, caps);
     System.arraycopy(s.bonus, 0, strong.bonus, 0, s.items);
     return strong;
   }

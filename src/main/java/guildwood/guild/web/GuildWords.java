@@ -53,6 +53,7 @@ public final class GuildWords {
       case LAYER -> messages.say("wish.layer", messages.say("term.layer." + wish.item()));
       case BLOOM_MONTH -> messages.say("wish.bloom-month", messages.say("term.month." + wish.item()));
       case HARVEST_PART -> messages.say("wish.harvest-part", messages.say("term.part." + wish.item()));
+      case GROUND -> messages.say("wish.ground", wish.item());
       case HARVEST_MONTH -> messages.say("wish.harvest-month", messages.say("term.month." + wish.item()));
     };
   }
@@ -133,6 +134,10 @@ public final class GuildWords {
     if (reason instanceof Gap.Reason.CouldComeIn could) {
       return messages.say(could.changeMilli() >= 0 ? "gap.could-come-in" : "gap.outweighed", name(could.speciesId()),
           points(Math.abs(could.changeMilli())));
+    }
+    if (reason instanceof Gap.Reason.GroundShort ground) {
+      return messages.say(ground.obstacles().isEmpty() ? "gap.ground-open" : "gap.ground-short",
+          Units.number(ground.coveredPermille() / 10.0, 1), name(ground.speciesId()), breaches(ground.obstacles()));
     }
     return messages.say("gap.nobody-in-library");
   }

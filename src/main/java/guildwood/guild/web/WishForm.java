@@ -24,13 +24,21 @@ import java.util.TreeMap;
 final class WishForm {
   private static final int USUAL_WEIGHT = 5;
 
+  /** Percent of the ground, to start from. */
+  private static final int USUAL_SHARE = 70;
+
   private WishForm() {}
 
   static Map<String, String> fill(List<Wish> wishes, Rules rules) {
     Map<String, String> values = new LinkedHashMap<>();
+    values.put("share.ground", Integer.toString(USUAL_SHARE));
     for (Wish wish : wishes) {
-      values.put("wish." + wish.key(), wish.must() ? "must" : "nice");
-      values.put("weight." + wish.key(), Integer.toString(wish.weight()));
+      String field = field(wish.kind(), wish.item());
+      values.put("wish." + field, wish.must() ? "must" : "nice");
+      values.put("weight." + field, Integer.toString(wish.weight()));
+      if (wish.kind() == WishKind.GROUND) {
+        values.put("share.ground", wish.item());
+      }
     }
     values.put("maxSpecies", Integer.toString(rules.maxSpecies()));
     values.put("maxPlants", Integer.toString(rules.maxPlants()));
@@ -47,6 +55,11 @@ final class WishForm {
     return values;
   }
 
+  /** What a wish is called in the form: of the ground only one share can be wished for, which has a field of its own. */
+  static String field(WishKind kind, String item) {
+    return kind == WishKind.GROUND ? kind.key() : kind.key() + ":" + item;
+  }
+
   private static void tick(Map<String, String> values, String field, boolean ticked) {
     if (ticked) {
       values.put(field, "on");
@@ -56,18 +69,32 @@ final class WishForm {
   static List<Wish> wishes(Form form) {
     List<Wish> wishes = new ArrayList<>();
     for (WishKind kind : WishKind.values()) {
-      for (String item : kind.items()) {
-        String key = kind.key() + ":" + item;
-        String asked = form.value("wish." + key);
-        OptionalInt weight = form.wholeNumber("weight." + key, Wish.LEAST_WEIGHT, Wish.MOST_WEIGHT);
-        switch (asked) {
-          case "" -> { }
-          case "must", "nice" -> wishes.add(new Wish(kind, item, asked.equals("must"), weight.orElse(USUAL_WEIGHT)));
-          default -> form.refuse(Finding.of("value.unknown-word", "wish." + key, asked, "must, nice"));
-        }
+      for (String item : kind == WishKind.GROUND ? List.of(share(form)) : kind.items()) {
+        wish(form, kind, item).ifPresent(wishes::add);
       }
     }
     return wishes;
+  }
+
+  private static Optional<Wish> wish(Form form, WishKind kind, String item) {
+    String field = field(kind, item);
+    String asked = form.value("wish." + field);
+    OptionalInt weight = form.wholeNumber("weight." + field, Wish.LEAST_WEIGHT, Wish.MOST_WEIGHT);
+    if (!List.of("", "must", "nice").contains(asked)) {
+      form.refuse(Finding.of("value.unknown-word", "wish." + field, asked, "must, nice"));
+      return Optional.empty();
+    }
+    return asked.isEmpty() ? Optional.empty()
+        : Optional.of(new Wish(kind, item, asked.equals("must"), weight.orElse(USUAL_WEIGHT)));
+  }
+
+  /** The share of the ground that is wished for; a usual one where it cannot be read, which is refused. */
+  private static String share(Form form) {
+    OptionalInt percent = form.wholeNumber("share.ground", 1, 100);
+    if (form.value("share.ground").isBlank() && !form.value("wish.ground").isEmpty()) {
+      form.refuse(Finding.of("value.missing", "share.ground"));
+    }
+    return Integer.toString(percent.orElse(USUAL_SHARE));
   }
 
   /** The rules, or nothing where a field was refused. */

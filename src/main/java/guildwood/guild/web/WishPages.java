@@ -42,8 +42,8 @@ public final class WishPages implements Routes {
     this.drafts = drafts;
   }
 
-  /** One thing that can be wished for. */
-  public record WishRow(String key, String label) {}
+  /** One thing that can be wished for; {@code share} where a share of it is. */
+  public record WishRow(String key, String label, boolean share) {}
 
   /** One kind of wish; {@code open} where anything of it is wished or refused. */
   public record WishGroup(String kind, boolean open, List<WishRow> rows) {}
@@ -85,6 +85,13 @@ public final class WishPages implements Routes {
   private void keep(Context ctx) {
     BedPlan plan = desk.plan(ctx);
     Form form = Form.read(ctx, pages.messages());
+    if (!form.ticked("whole")) {
+      // Cut short on the way, or not ours: what is missing must not count as no longer wished.
+      Form kept = Form.blank(WishForm.fill(plan.wishes(), plan.rules()), pages.messages());
+      kept.refuse(Finding.of("wishes.not-whole", ""));
+      pages.refuse(ctx, "guild/wishes", model(ctx, plan, kept));
+      return;
+    }
     List<Wish> wishes = WishForm.wishes(form);
     Optional<Rules> rules = WishForm.rules(form, plan);
     if (rules.isEmpty()) {
@@ -108,10 +115,9 @@ public final class WishPages implements Routes {
     GuildWords words = new GuildWords(pages.messages(), plan.library(), Units.of(ctx));
     List<WishGroup> groups = new ArrayList<>();
     for (WishKind kind : WishKind.values()) {
-      List<WishRow> rows = kind.items().stream()
-          .map(item -> new WishRow(kind.key() + ":" + item, words.wish(new Wish(kind, item, false, 1)))).toList();
+      List<WishRow> rows = rows(kind, words);
       boolean open = kind == WishKind.FUNCTION || rows.stream().anyMatch(r -> !form.value("wish." + r.key()).isEmpty()
-          || !form.messageOf("weight." + r.key()).isEmpty());
+          || !form.messageOf("weight." + r.key()).isEmpty() || !form.messageOf("share." + r.key()).isEmpty());
       groups.add(new WishGroup(kind.key(), open, rows));
     }
     Map<String, Object> model = new HashMap<>();
@@ -128,6 +134,13 @@ public final class WishPages implements Routes {
     model.put("pinned", chosen(plan, form, "pin."));
     model.put("choices", choices(plan));
     return model;
+  }
+
+  private List<WishRow> rows(WishKind kind, GuildWords words) {
+    return kind == WishKind.GROUND
+        ? List.of(new WishRow(kind.key(), pages.messages().say("wishes.ground"), true))
+        : kind.items().stream().map(item ->
+            new WishRow(WishForm.field(kind, item), words.wish(new Wish(kind, item, false, 1)), false)).toList();
   }
 
   private static List<Choice> chosen(BedPlan plan, Form form, String prefix) {

@@ -41,7 +41,7 @@ final class OdsSheet {
       if (event == XMLStreamConstants.START_ELEMENT) {
         String element = xml.element();
         if (element.equals("table-row")) {
-          times = repeated("number-rows-repeated");
+          times = repeated(xml.attribute("number-rows-repeated"));
           column = 0;
         } else if (element.equals("table-cell") || element.equals("covered-table-cell")) {
           cell();
@@ -50,6 +50,7 @@ final class OdsSheet {
         }
       } else if (event == XMLStreamConstants.END_ELEMENT) {
         if (xml.element().equals("table")) {
+          xml.finish();
           return;
         }
         if (xml.element().equals("table-row")) {
@@ -64,25 +65,25 @@ final class OdsSheet {
     }
   }
 
-  private long repeated(String attribute) throws RefusedRead {
-    String text = xml.attribute(attribute);
+  private static long repeated(String text) {
     return text.matches("[1-9]\\d{0,8}") ? Long.parseLong(text) : 1;
   }
 
   private void cell() throws IOException {
-    long times = repeated("number-columns-repeated");
-    Value value = new Value(xml.attribute("value-type"), xml.attribute("value"), xml.attribute("date-value"),
-        xml.attribute("time-value"), xml.attribute("boolean-value"), xml.attribute("string-value"), isError(), xml.attribute("formula"));
+    long times = 1;
+    Value value = new Value();
+    for (int i = xml.attributes() - 1; i >= 0; i--) {
+      if (xml.attributeName(i).equals("number-columns-repeated")) {
+        times = repeated(xml.attributeValue(i));
+      } else {
+        value.take(xml.attributeName(i), xml.attributeValue(i));
+      }
+    }
     TableCell cell = value.cell(text());
     for (long i = 0; i < times && !cell.isBlank(); i++) {
       gate.put(row, column + i, cell);
     }
     column += times;
-  }
-
-  private boolean isError() throws RefusedRead {
-    // LibreOffice writes a second value type in a namespace of its own.
-    return xml.attributes("value-type").contains("error");
   }
 
   /** The paragraphs of the cell, to its end. */
@@ -135,7 +136,33 @@ final class OdsSheet {
   }
 
   /** What the attributes of a cell say of it. */
-  private record Value(String type, String number, String date, String time, String truth, String string, boolean error, String formula) {
+  private static final class Value {
+    private String type = "";
+    private String number = "";
+    private String date = "";
+    private String time = "";
+    private String truth = "";
+    private String string = "";
+    private String formula = "";
+    private boolean error;
+
+    void take(String name, String value) {
+      switch (name) {
+        case "value-type" -> {
+          // LibreOffice writes a second one, in a namespace of its own.
+          error |= value.equals("error");
+          type = value.equals("error") ? type : value;
+        }
+        case "value" -> number = value;
+        case "date-value" -> date = value;
+        case "time-value" -> time = value;
+        case "boolean-value" -> truth = value;
+        case "string-value" -> string = value;
+        case "formula" -> formula = value;
+        default -> { }
+      }
+    }
+
     TableCell cell(String shown) {
       if (error) {
         return new TableCell(shown.isEmpty() ? formula : shown, Kind.ERROR);

@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javax.xml.stream.XMLStreamConstants;
 
 /**
@@ -30,7 +32,7 @@ final class XlsxFile {
       throw new RefusedRead("no-sheets");
     }
     relations = relations(parts, workbook);
-    String styles = target("styles", "xl/styles.xml");
+    String styles = target(parts, "styles", "xl/styles.xml");
     formats = parts.has(styles) ? XlsxStyles.read(parts, styles) : List.of();
   }
 
@@ -38,9 +40,13 @@ final class XlsxFile {
     return new XlsxFile(file, parts).sheets(parts);
   }
 
-  /** Where parts of a kind are, as the workbook says. */
-  private String target(String kind, String usual) {
-    return relations.values().stream().filter(r -> r.type().endsWith("/" + kind)).map(Relation::target).findFirst().orElse(usual);
+  /** Where a part of a kind is, as the workbook says; damaged where it then is not there. */
+  private String target(ZipParts parts, String kind, String usual) throws RefusedRead {
+    Optional<String> named = relations.values().stream().filter(r -> r.type().endsWith("/" + kind)).map(Relation::target).findFirst();
+    if (named.isPresent() && !parts.has(named.get())) {
+      throw new RefusedRead("damaged");
+    }
+    return named.orElse(usual);
   }
 
   private List<Table> sheets(ZipParts parts) throws IOException {
@@ -56,8 +62,9 @@ final class XlsxFile {
         } else if (xml.element().equals("sheet")) {
           Relation relation = relations.get(xml.attribute("id"));
           // Sheets of charts and macros have no cells.
-          if (relation != null && relation.type().endsWith("/worksheet") && parts.has(relation.target())) {
-            (xml.attribute("state").toLowerCase(java.util.Locale.ROOT).contains("hidden") ? hidden : shown).add(sheet(xml.attribute("name"), relation.target()));
+          if (relation != null && relation.type().endsWith("/worksheet")) {
+            boolean isHidden = xml.attribute("state").toLowerCase(Locale.ROOT).contains("hidden");
+            (isHidden ? hidden : shown).add(sheet(xml.attribute("name"), relation.target()));
           }
         }
       }
@@ -69,7 +76,7 @@ final class XlsxFile {
   private Table sheet(String name, String part) {
     return new ReadTable(name, gate -> {
       try (ZipParts parts = new ZipParts(file);
-          SharedStrings texts = new SharedStrings(parts, target("sharedStrings", "xl/sharedStrings.xml"));
+          SharedStrings texts = new SharedStrings(parts, target(parts, "sharedStrings", "xl/sharedStrings.xml"));
           XmlPart xml = new XmlPart(parts.open(part))) {
         new XlsxSheet(xml, texts, formats, from1904, gate).read();
       }

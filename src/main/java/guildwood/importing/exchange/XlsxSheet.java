@@ -47,6 +47,7 @@ final class XlsxSheet {
         if (xml.element().equals("row")) {
           more = gate.end(row, 1);
         } else if (xml.element().equals("sheetData")) {
+          xml.finish();
           return;
         }
       }

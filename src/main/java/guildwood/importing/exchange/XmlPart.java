@@ -4,8 +4,6 @@ import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
-import java.util.List;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -60,20 +58,27 @@ final class XmlPart implements AutoCloseable {
 
   /** An attribute by its name without namespace; empty where there is none. */
   String attribute(String name) throws RefusedRead {
-    List<String> values = attributes(name);
-    return values.isEmpty() ? "" : values.get(0);
+    for (int i = attributes() - 1; i >= 0; i--) {
+      if (attributeName(i).equals(name)) {
+        return attributeValue(i);
+      }
+    }
+    return "";
   }
 
-  /** The values of all attributes of a name, whatever their namespaces. */
-  List<String> attributes(String name) throws RefusedRead {
+  /** How many attributes the element has. */
+  int attributes() {
+    return reader.getAttributeCount();
+  }
+
+  /** Without its namespace. */
+  String attributeName(int attribute) {
+    return reader.getAttributeLocalName(attribute);
+  }
+
+  String attributeValue(int attribute) throws RefusedRead {
     try {
-      List<String> values = new ArrayList<>(2);
-      for (int i = 0; i < reader.getAttributeCount(); i++) {
-        if (reader.getAttributeLocalName(i).equals(name)) {
-          values.add(reader.getAttributeValue(i));
-        }
-      }
-      return values;
+      return reader.getAttributeValue(attribute);
     } catch (RuntimeException e) {
       throw RefusedRead.in(e);
     }
@@ -100,6 +105,14 @@ final class XmlPart implements AutoCloseable {
       }
       depth += event == XMLStreamConstants.START_ELEMENT ? 1 : event == XMLStreamConstants.END_ELEMENT ? -1 : 0;
     }
+  }
+
+  /** Reads what is left unseen, so that damage to it comes out; it is not parsed. */
+  void finish() throws IOException {
+    byte[] rest = new byte[1 << 13];
+    do {
+      in.sinceStep = 0;
+    } while (in.read(rest) >= 0);
   }
 
   @Override

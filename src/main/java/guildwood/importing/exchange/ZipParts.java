@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 
@@ -69,7 +70,7 @@ final class ZipParts implements AutoCloseable {
       if (in == null) {
         throw new RefusedRead("damaged");
       }
-      return new Bounded(in, entry.getCompressedSize());
+      return new Bounded(in, entry);
     } catch (IOException | RuntimeException e) {
       throw RefusedRead.in(e);
     }
@@ -80,14 +81,17 @@ final class ZipParts implements AutoCloseable {
     zip.close();
   }
 
-  /** Counts what comes out. */
+  /** Counts what comes out, and holds it against the check sum: Java leaves that to its readers. */
   private final class Bounded extends FilterInputStream {
     private final long packed;
+    private final long expectedSum;
+    private final CRC32 sum = new CRC32();
     private long out;
 
-    Bounded(InputStream in, long packed) {
+    Bounded(InputStream in, ZipEntry entry) {
       super(in);
-      this.packed = packed;
+      packed = entry.getCompressedSize();
+      expectedSum = entry.getCrc();
     }
 
     @Override
@@ -104,8 +108,15 @@ final class ZipParts implements AutoCloseable {
       } catch (IOException | RuntimeException e) {
         throw new RefusedRead("damaged");
       }
-      out += Math.max(0, read);
-      unpacked += Math.max(0, read);
+      if (read < 0) {
+        if (sum.getValue() != expectedSum) {
+          throw new RefusedRead("damaged");
+        }
+        return read;
+      }
+      sum.update(buffer, from, read);
+      out += read;
+      unpacked += read;
       if (unpacked > TableLimits.UNPACKED_BYTES || out > TableLimits.RATIO_FROM_BYTES && out > packed * TableLimits.RATIO) {
         throw new RefusedRead("bomb");
       }

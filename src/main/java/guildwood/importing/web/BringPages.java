@@ -23,11 +23,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Bringing a draft into the library: one step, whole or not at all, off the request thread. */
-public final class BringPages implements Routes {
+final class BringPages implements Routes {
   private final Pages pages;
   private final ImportDesk desk;
 
-  public BringPages(Pages pages, ImportDesk desk) {
+  BringPages(Pages pages, ImportDesk desk) {
     this.pages = pages;
     this.desk = desk;
   }

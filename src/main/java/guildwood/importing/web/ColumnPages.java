@@ -25,14 +25,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What is in which column: proposed from the headers and the cells, shown on real cells, put right by hand. */
-public final class ColumnPages implements Routes {
+final class ColumnPages implements Routes {
   private static final int COLUMNS_A_PAGE = 30;
 
   private final Pages pages;
   private final ImportDesk desk;
   private final Reviewing reviewing;
 
-  public ColumnPages(Pages pages, ImportDesk desk) {
+  ColumnPages(Pages pages, ImportDesk desk) {
     this.pages = pages;
     this.desk = desk;
     this.reviewing = new Reviewing(desk);

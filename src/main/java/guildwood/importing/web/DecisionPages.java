@@ -26,7 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What a person decides while looking a draft through: which species is meant, what stands in a cell, what stays out. */
-public final class DecisionPages implements Routes {
+final class DecisionPages implements Routes {
   private static final String CHOICE = "choice-";
   private static final int LONGEST_NAME = 300;
   private static final int LONGEST_CELL = 2_000;
@@ -35,7 +35,7 @@ public final class DecisionPages implements Routes {
   private final ImportDesk desk;
   private final ReviewPages review;
 
-  public DecisionPages(Pages pages, ImportDesk desk, ReviewPages review) {
+  DecisionPages(Pages pages, ImportDesk desk, ReviewPages review) {
     this.pages = pages;
     this.desk = desk;
     this.review = review;

@@ -24,14 +24,14 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Where imports begin: bringing a file, going on with a draft, and what was brought before. */
-public final class ImportPages implements Routes {
+final class ImportPages implements Routes {
   private static final int RUNS_SHOWN = 100;
 
   private final Pages pages;
   private final ImportDesk desk;
   private final Uploads uploads;
 
-  public ImportPages(Pages pages, ImportDesk desk, Uploads uploads) {
+  ImportPages(Pages pages, ImportDesk desk, Uploads uploads) {
     this.pages = pages;
     this.desk = desk;
     this.uploads = uploads;

@@ -22,7 +22,7 @@ import java.nio.file.Files;
 import java.util.Optional;
 
 /** Mappings to use again: kept under a name, or as a file to hand on. */
-public final class MappingPages implements Routes {
+final class MappingPages implements Routes {
   private static final long MOST_BYTES = 2_000_000;
 
   private final Pages pages;
@@ -30,7 +30,7 @@ public final class MappingPages implements Routes {
   private final Uploads uploads;
   private final ColumnPages columns;
 
-  public MappingPages(Pages pages, ImportDesk desk, Uploads uploads, ColumnPages columns) {
+  MappingPages(Pages pages, ImportDesk desk, Uploads uploads, ColumnPages columns) {
     this.pages = pages;
     this.desk = desk;
     this.uploads = uploads;
@@ -57,7 +57,7 @@ public final class MappingPages implements Routes {
     ImportDraft draft = mapped(ctx);
     Form form = Form.read(ctx, pages.messages());
     Checked<SentFile> sent = Upload.of(ctx).file();
-    Checked<Mapping> read = sent.isRefused() ? Checked.refused(sent.findings()) : MappingFile.read(text(sent.orThrow()));
+    Checked<Mapping> read = sent.isRefused() ? Checked.refused(sent.findings()) : MappingFile.read(bytes(sent.orThrow()));
     if (read.isRefused()) {
       read.findings().forEach(f -> form.refuse(new Finding(f.code(), "file", f.args())));
       columns.refuseMapping(ctx, draft, form);
@@ -66,9 +66,9 @@ public final class MappingPages implements Routes {
     put(ctx, draft, read.orThrow(), sent.orThrow().name());
   }
 
-  private static String text(SentFile sent) {
+  private static byte[] bytes(SentFile sent) {
     try {
-      return new String(Files.readAllBytes(sent.path()), java.nio.charset.StandardCharsets.UTF_8);
+      return Files.readAllBytes(sent.path());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

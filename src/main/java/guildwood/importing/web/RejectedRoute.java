@@ -22,11 +22,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** The rows of a draft with cells that cannot be read, as a file to mend and bring again. */
-public final class RejectedRoute implements Routes {
+final class RejectedRoute implements Routes {
   private final Messages messages;
   private final ImportDesk desk;
 
-  public RejectedRoute(Messages messages, ImportDesk desk) {
+  RejectedRoute(Messages messages, ImportDesk desk) {
     this.messages = messages;
     this.desk = desk;
   }

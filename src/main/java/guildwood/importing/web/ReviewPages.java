@@ -25,14 +25,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What bringing a draft in would do, section by section, page by page; nothing is changed yet. */
-public final class ReviewPages implements Routes {
+final class ReviewPages implements Routes {
   static final int ENTRIES_A_PAGE = 25;
 
   private final Pages pages;
   private final ImportDesk desk;
   private final Reviewing reviewing;
 
-  public ReviewPages(Pages pages, ImportDesk desk) {
+  ReviewPages(Pages pages, ImportDesk desk) {
     this.pages = pages;
     this.desk = desk;
     this.reviewing = new Reviewing(desk);

@@ -20,13 +20,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What an import has brought, and taking it out again. */
-public final class RunPages implements Routes {
+final class RunPages implements Routes {
   private static final int KEPT_SHOWN = 200;
 
   private final Pages pages;
   private final ImportDesk desk;
 
-  public RunPages(Pages pages, ImportDesk desk) {
+  RunPages(Pages pages, ImportDesk desk) {
     this.pages = pages;
     this.desk = desk;
   }

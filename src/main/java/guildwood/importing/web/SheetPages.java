@@ -23,7 +23,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Which sheet of the file, and which of its rows hold the headers. */
-public final class SheetPages implements Routes {
+final class SheetPages implements Routes {
   private static final int ROWS_SHOWN = 15;
   private static final int COLUMNS_SHOWN = 12;
   private static final int LONGEST_TEXT = 40;
@@ -32,7 +32,7 @@ public final class SheetPages implements Routes {
   private final Pages pages;
   private final ImportDesk desk;
 
-  public SheetPages(Pages pages, ImportDesk desk) {
+  SheetPages(Pages pages, ImportDesk desk) {
     this.pages = pages;
     this.desk = desk;
   }

@@ -1,5 +1,8 @@
 package guildwood.sharing.web;
 
+import guildwood.drawing.Drawings;
+import guildwood.drawing.DrawnBed;
+import guildwood.drawing.web.DrawnPicture;
 import guildwood.guild.BedPlan;
 import guildwood.guild.Evaluator;
 import guildwood.guild.GuildProblem;
@@ -29,21 +32,25 @@ public final class SharedPage implements Routes {
   private final Pages pages;
   private final Desk desk;
   private final ShareLinks links;
+  private final Drawings drawings;
   private final Clock clock;
 
-  public SharedPage(Pages pages, Desk desk, ShareLinks links, Clock clock) {
+  public SharedPage(Pages pages, Desk desk, ShareLinks links, Drawings drawings, Clock clock) {
     this.pages = pages;
     this.desk = desk;
     this.links = links;
+    this.drawings = drawings;
     this.clock = clock;
   }
 
   @Override
   public void addTo(RoutesConfig routes) {
     routes.get("/shared/{token}", this::show, Access.LINK_HOLDER);
+    routes.get("/shared/{token}/drawing.svg", this::drawing, Access.LINK_HOLDER);
   }
 
-  private void show(Context ctx) {
+  /** The guild the link leads to, where the link still works. */
+  private SavedGuild saved(Context ctx) {
     ctx.header("X-Robots-Tag", "noindex, nofollow");
     String token = ctx.pathParam("token");
     ShareLink link = (token.length() == Tokens.LENGTH ? links.find(Tokens.hash(token)) : java.util.Optional.<ShareLink>empty())
@@ -51,7 +58,20 @@ public final class SharedPage implements Routes {
     if (!link.works(clock.instant())) {
       throw new GoneResponse();
     }
-    SavedGuild saved = desk.guilds().find(link.guildId()).orElseThrow(NotFoundResponse::new);
+    return desk.guilds().find(link.guildId()).orElseThrow(NotFoundResponse::new);
+  }
+
+  /** The drawing as the plan is now, its plants grown. */
+  private void drawing(Context ctx) {
+    SavedGuild saved = saved(ctx);
+    BedPlan plan = desk.plan(saved.bedId());
+    DrawnBed drawn = drawings.of(saved.bedId(), saved.guild(), desk.problem(plan), plan.library()).orElseThrow(NotFoundResponse::new);
+    ctx.contentType("image/svg+xml; charset=utf-8");
+    ctx.result(DrawnPicture.svg(drawn, drawn.untilGrown(), Units.of(ctx), pages.messages()));
+  }
+
+  private void show(Context ctx) {
+    SavedGuild saved = saved(ctx);
     BedPlan plan = desk.plan(saved.bedId());
     GuildProblem problem = desk.problem(plan);
     Units units = Units.of(ctx);
@@ -61,6 +81,7 @@ public final class SharedPage implements Routes {
         "bedName", plan.bed().name(),
         "bedNote", plan.bed().note(),
         "area", units.area(plan.bed().areaM2()),
+        "drawing", "/shared/" + ctx.pathParam("token") + "/drawing.svg",
         "savedOn", DAY.format(saved.savedAt()),
         "guild", views.view(new Evaluator(problem).evaluate(saved.guild()))));
   }

@@ -126,9 +126,7 @@ final class GroundDrawing {
 
   /** The roundest length near a quarter of the longer side. */
   private double scaleM() {
-    double wanted = LONG_SIDE / unitsPerM / 4 / words.unitM();
-    double ten = Math.pow(10, Math.floor(Math.log10(wanted)));
-    return words.unitM() * (wanted >= 5 * ten ? 5 * ten : wanted >= 2 * ten ? 2 * ten : ten);
+    return ScaleBar.lengthM(LONG_SIDE / unitsPerM / 4, words.unitM());
   }
 
   /** Dark letters with a light edge are legible on every ground. */

@@ -4,6 +4,7 @@ import guildwood.kernel.Range;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The sun's path over one place in one year, worked out once and shared by every point, bed and plan.
@@ -69,6 +70,16 @@ public final class SunPath {
       steps.add(Step.of(sun.seenAt(noon + Math.round(morning ? -middle : middle)), (end - near) / 3_600_000, morning));
       near = end;
     }
+  }
+
+  /** The same path with only every so many days of it, for means that may be a little coarser. */
+  public SunPath everyDays(int every) {
+    return new SunPath(year, IntStream.iterate(0, i -> i < days.size(), i -> i + every).mapToObj(days::get).toList());
+  }
+
+  /** How many of its days lie in a season. */
+  public int daysIn(Season season) {
+    return (int) days.stream().filter(day -> season.contains(day.date())).count();
   }
 
   public int year() {

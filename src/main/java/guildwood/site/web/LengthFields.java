@@ -2,6 +2,7 @@ package guildwood.site.web;
 
 import guildwood.kernel.Range;
 import guildwood.site.LengthReader;
+import guildwood.site.LengthReader.Scale;
 import guildwood.web.Form;
 import guildwood.web.Units;
 import java.util.Map;
@@ -17,23 +18,28 @@ public final class LengthFields {
   public static final String UNIT = "length-unit";
 
   private final Form form;
-  private final boolean feet;
+  private final double unitM;
   private final LengthReader reader;
 
-  private LengthFields(Form form, boolean feet, OptionalDouble paceM) {
+  private LengthFields(Form form, Scale scale, LengthReader reader) {
     this.form = form;
-    this.feet = feet;
-    this.reader = new LengthReader(feet, paceM);
+    this.unitM = scale.unitM(isFeet(form));
+    this.reader = reader;
   }
 
   /** Fields in which paces cannot be counted. */
   public static LengthFields of(Form form) {
-    return new LengthFields(form, isFeet(form), OptionalDouble.empty());
+    return of(form, Scale.METRES_OR_FEET);
+  }
+
+  /** Fields of another scale: depths of mulch, rain. */
+  public static LengthFields of(Form form, Scale scale) {
+    return new LengthFields(form, scale, new LengthReader(scale, isFeet(form)));
   }
 
   /** @param paceM length of one of the visitor's paces */
   public static LengthFields of(Form form, double paceM) {
-    return new LengthFields(form, isFeet(form), OptionalDouble.of(paceM));
+    return new LengthFields(form, Scale.METRES_OR_FEET, new LengthReader(isFeet(form), OptionalDouble.of(paceM)));
   }
 
   public static boolean isFeet(Form form) {
@@ -42,7 +48,12 @@ public final class LengthFields {
 
   /** Fills a field with a length. */
   public static void put(Map<String, String> values, String field, double metres, Units units) {
-    values.put(field, shown(metres, units == Units.US));
+    put(values, field, metres, Scale.METRES_OR_FEET, units);
+  }
+
+  /** Fills a field of another scale. */
+  public static void put(Map<String, String> values, String field, double metres, Scale scale, Units units) {
+    values.put(field, shown(metres, scale.unitM(units == Units.US)));
   }
 
   /** A length that must be there; absent where it is refused. */
@@ -61,12 +72,12 @@ public final class LengthFields {
    * @param kept as it was when the field was filled in
    */
   public Optional<Double> optional(String field, Range withinM, Optional<Double> kept) {
-    return kept.filter(metres -> shown(metres, feet).equals(form.value(field).strip())).or(() -> optional(field, withinM));
+    return kept.filter(metres -> shown(metres, unitM).equals(form.value(field).strip())).or(() -> optional(field, withinM));
   }
 
   /** The same for one that must be there. */
   public Optional<Double> required(String field, Range withinM, Optional<Double> kept) {
-    return kept.filter(metres -> shown(metres, feet).equals(form.value(field).strip())).or(() -> required(field, withinM));
+    return kept.filter(metres -> shown(metres, unitM).equals(form.value(field).strip())).or(() -> required(field, withinM));
   }
 
   /** A length that stands in no field of its own; absent where it cannot be read or lies beyond the scale. */
@@ -76,10 +87,10 @@ public final class LengthFields {
 
   /** How a field shows a length. */
   public static String shown(double metres, Units units) {
-    return shown(metres, units == Units.US);
+    return shown(metres, Scale.METRES_OR_FEET.unitM(units == Units.US));
   }
 
-  private static String shown(double metres, boolean feet) {
-    return Units.number(feet ? metres / LengthReader.FOOT_M : metres, 2);
+  private static String shown(double metres, double unitM) {
+    return Units.number(metres / unitM, 2);
   }
 }

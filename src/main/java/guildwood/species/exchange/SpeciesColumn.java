@@ -12,20 +12,20 @@ import java.util.List;
  *
  * @param item of the trait, for cautions the key of the kind; empty where the trait has no items
  */
-record SpeciesColumn(String name, Trait trait, String item, Content content) {
+public record SpeciesColumn(String name, Trait trait, String item, Content content) {
 
   /** What stands in its cells. */
-  enum Content {
+  public enum Content {
     VALUE,
     EVIDENCE,
     CAUTIONS
   }
 
   /** What a species is called; the columns before those of the traits. */
-  static final List<String> NAMES = List.of("id", "scientific_name", "common_names", "family", "synonyms");
+  public static final List<String> NAMES = List.of("id", "scientific_name", "common_names", "family", "synonyms");
 
   /** Every column of the traits, in the order in which they are written. */
-  static final List<SpeciesColumn> TRAITS = traits();
+  public static final List<SpeciesColumn> TRAITS = traits();
 
   private static List<SpeciesColumn> traits() {
     List<SpeciesColumn> columns = new ArrayList<>();

@@ -9,7 +9,7 @@ import guildwood.species.TraitValue;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -20,22 +20,39 @@ import org.apache.commons.csv.CSVPrinter;
 public final class SpeciesTableWriter {
   private SpeciesTableWriter() {}
 
+  /** A column that somebody adds to the table, between the names and the traits. */
+  public record Added(String name, boolean isNumber, Function<Species, String> cell) {}
+
   /** @param to where the text goes; the caller encodes it as UTF-8 */
   public static void write(List<Species> species, Appendable to) throws IOException {
+    write(species, List.of(), to);
+  }
+
+  /** @param to where the text goes; the caller encodes it as UTF-8 */
+  public static void write(List<Species> species, List<Added> added, Appendable to) throws IOException {
     CSVPrinter printer = new CSVPrinter(to, CSVFormat.RFC4180);
-    printer.printRecord(Stream.concat(SpeciesColumn.NAMES.stream(), SpeciesColumn.TRAITS.stream().map(SpeciesColumn::name)));
+    printer.printRecord(header(added));
     for (Species each : species) {
-      printer.printRecord(row(each));
+      printer.printRecord(cells(each, added).stream().map(SafeCell::mark));
     }
     printer.flush();
   }
 
-  private static List<String> row(Species species) {
+  public static List<String> header(List<Added> added) {
+    List<String> header = new ArrayList<>(SpeciesColumn.NAMES);
+    added.forEach(column -> header.add(column.name()));
+    SpeciesColumn.TRAITS.forEach(column -> header.add(column.name()));
+    return header;
+  }
+
+  /** The cells of a row as they are, without the marks that a text file needs. */
+  public static List<String> cells(Species species, List<Added> added) {
     List<String> cells = new ArrayList<>(List.of(species.id(), species.scientificName(),
         String.join(CellValue.BETWEEN, species.commonNames()), species.family(),
         String.join(CellValue.BETWEEN, species.synonyms())));
+    added.forEach(column -> cells.add(column.cell().apply(species)));
     SpeciesColumn.TRAITS.forEach(column -> cells.add(cell(species, column)));
-    return cells.stream().map(SafeCell::mark).toList();
+    return cells;
   }
 
   private static String cell(Species species, SpeciesColumn column) {

@@ -97,6 +97,22 @@ class SqlOutlinesStoreTest {
   }
 
   @Test
+  void aBedGoesBackToWhatItWasAndTreesStay() {
+    beds.change(bed, now -> new Bed(now.id(), site, now.name(), 12, Optional.of(new Rectangle(4, 3, 10)), Optional.of(new GroundPoint(1, 2)),
+        Map.of(), List.of(), ""));
+    Bed before = beds.find(bed).orElseThrow();
+    long tree = surroundings.add(new Nearby(0, site, OptionalLong.of(bed), "Oak", new GroundPoint(3, 4), Nearby.Height.told(9),
+        new Crown(2, 3, 0.1, 0.6, false))).orElseThrow();
+    keep(ELL);
+    assertTrue(outlines.restore(before));
+    assertEquals(Optional.of(before), beds.find(bed));
+    assertEquals(Optional.empty(), outlines.ofBed(bed));
+    GroundPoint at = surroundings.find(tree).orElseThrow().at();
+    assertEquals(3, at.xM(), 1e-9);
+    assertEquals(4, at.yM(), 1e-9);
+  }
+
+  @Test
   void whatIsGoneHasNoOutline() {
     assertFalse(outlines.keep(bed + 9, BedOutline.of(ELL, "").orThrow()));
     keep(ELL);

@@ -13,6 +13,7 @@ import guildwood.site.Site;
 import guildwood.site.sun.Building;
 import guildwood.site.sun.Coordinates;
 import guildwood.site.sun.GroundPoint;
+import guildwood.site.sun.Footprint;
 import guildwood.site.sun.Horizon;
 import guildwood.site.sun.LightClass;
 import guildwood.site.sun.Obstacle;
@@ -74,6 +75,23 @@ class BedSunTest {
     }
     double cellM = sun.grid().cellM();
     assertEquals(20 / (cellM * cellM), sun.cells(), 0.1 * sun.cells());
+  }
+
+  @Test
+  void onlyCellsOfATracedOutlineCountAndOneTooThinForThemTakesItsRectangle() {
+    Rectangle ground = new Rectangle(4, 4, 0);
+    Footprint ell = outline(-2, -2, 2, -2, 2, 0, 0, 0, 0, 2, -2, 2);
+    BedSun sun = READINGS.of(scene(45, List.of(WALL)), ground, ell, 0.5);
+    assertEquals(48, sun.cells());
+    assertTrue(sun.hours().points().stream().allMatch(p -> p.xM() < 0 || p.yM() < 0));
+    assertEquals(64, READINGS.of(scene(45, List.of(WALL)), ground, 0.5).cells());
+    Footprint corner = outline(-2, -2, 2, -2, 2, 2, 1.99, -1.99);
+    assertEquals(4, READINGS.of(scene(45, List.of(WALL)), ground, corner, 2).cells());
+  }
+
+  private static Footprint outline(double... eastNorth) {
+    return Footprint.through("", java.util.stream.IntStream.range(0, eastNorth.length / 2)
+        .mapToObj(i -> new GroundPoint(eastNorth[2 * i], eastNorth[2 * i + 1])).toList()).orThrow();
   }
 
   @Test

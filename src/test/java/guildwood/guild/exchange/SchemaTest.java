@@ -101,8 +101,8 @@ class SchemaTest {
   @Test
   void wordsOfTheSchemasAreThoseOfTheEngine() throws IOException {
     JsonNode bed = tree("bed");
-    List<String> wishes = Arrays.stream(WishKind.values()).flatMap(k -> k.items().stream().map(i -> k.key() + ":" + i)).toList();
-    assertEquals(wishes, words(bed, "/properties/wishes/items/properties/wish/enum"));
+    List<String> wishes = Arrays.stream(WishKind.values()).filter(k -> k != WishKind.GROUND).flatMap(k -> k.items().stream().map(i -> k.key() + ":" + i)).toList();
+    assertEquals(wishes, words(bed, "/properties/wishes/items/properties/wish/anyOf/0/enum"));
     assertEquals(keys(Axis.values(), Axis::key), fields(bed.at("/properties/conditions/properties")));
     assertEquals(keys(Basis.values(), Basis::key), words(bed, "/$defs/basis/enum"));
     assertEquals(CautionKind.keys(), words(bed, "/properties/rules/properties/withoutCautions/items/enum"));
@@ -113,7 +113,13 @@ class SchemaTest {
       assertEquals(axis.highest(), number.get("maximum").doubleValue());
     }
     JsonNode answer = tree("composition");
-    assertEquals(wishes, words(answer, "/$defs/wish/enum"));
+    assertEquals(wishes, words(answer, "/$defs/wish/anyOf/0/enum"));
+    for (String pattern : List.of(bed.at("/properties/wishes/items/properties/wish/anyOf/1/pattern").textValue(),
+        answer.at("/$defs/wish/anyOf/1/pattern").textValue())) {
+      List<String> shares = WishKind.GROUND.items().stream().map(i -> "ground:" + i).toList();
+      assertTrue(shares.stream().allMatch(share -> share.matches(pattern)));
+      assertTrue(Stream.of("ground:0", "ground:101", "ground:07", "ground:", "ground:7.5").noneMatch(w -> w.matches(pattern)));
+    }
     assertEquals(keys(GuildRule.values(), GuildRule::key), words(answer, "/$defs/brokenRule/properties/rule/enum"));
     assertEquals(keys(Distinction.values(), Distinction::key), words(answer, "/$defs/proposal/properties/character/enum"));
     assertEquals(keys(ScoreBreakdown.Subject.values(), ScoreBreakdown.Subject::key),

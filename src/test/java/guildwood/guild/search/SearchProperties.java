@@ -27,12 +27,18 @@ class SearchProperties {
       int fewest = 1 + dice.nextInt(2);
       int each = dice.nextInt(200) - 30;
       made.add(new Item(fewest, fewest, fewest + dice.nextInt(3), dice.nextInt(3), dice.nextInt(20), dice.nextInt(4), each,
-          each - dice.nextInt(60), dice.nextInt(40), uses, units, dice.nextInt(3) - 1, dice.nextInt(6) == 0 ? 1 : 0, dice.nextInt(5) == 0 ? 1 : 0,
+          each - dice.nextInt(60), dice.nextInt(40), dice.nextInt(3) * dice.nextInt(8), uses, units, dice.nextInt(3) - 1, dice.nextInt(6) == 0 ? 1 : 0, dice.nextInt(5) == 0 ? 1 : 0,
           false, new int[0]));
     }
     int[][] earned = {{0, 300, 500, 600}, {0, 250, 500, 620, 700}, {0, 80}};
     return new Selection(made, 50, 1 + dice.nextInt(4), new long[] {12 + dice.nextInt(20), 15, 25}, 20 + dice.nextInt(30),
-        new int[] {1, 2}, earned, new boolean[] {dice.nextBoolean(), false, dice.nextInt(4) == 0});
+        new int[] {1, 2}, earned, new boolean[] {dice.nextBoolean(), false, dice.nextInt(4) == 0}, tally(dice));
+  }
+
+  /** Nothing to add up to for a third of them; for the others a goal within reach or far beyond it. */
+  private static Tally tally(Random dice) {
+    return dice.nextInt(3) == 0 ? Tally.NONE
+        : new Tally(1 + dice.nextInt(60), dice.nextInt(8), dice.nextInt(1_500), dice.nextInt(3) == 0);
   }
 
   private static Choice bruteForce(Selection s, int item, int[] counts, Choice best) {
@@ -57,7 +63,7 @@ class SearchProperties {
         fitting.add(raw.source.get(i));
       }
     }
-    return new Selection(fitting, raw.base, raw.mostItems, raw.caps, raw.budget, raw.groupRoom, raw.earned, raw.must);
+    return raw.with(fitting, raw.caps);
   }
 
   @Test
@@ -76,6 +82,7 @@ class SearchProperties {
           prices.must[r] = 5_000 * dice.nextDouble();
         }
         prices.budget = 300 * dice.nextDouble();
+        prices.tally = 3_000 * dice.nextDouble();
         assertTrue(bound.at(prices) >= best.value() - Bound.SLACK, bound.value + " below " + best);
       }
     }
@@ -110,10 +117,10 @@ class SearchProperties {
         int[] partners = java.util.stream.IntStream.range(0, plain.items).filter(j -> j != self && dice.nextInt(4) == 0).toArray();
         int alone = dice.nextBoolean() ? Item.NEVER : item.fewest() + 1;
         paired.add(dice.nextInt(3) > 0 ? item : new Item(item.fewest(), alone, item.most(), item.free(), item.price(),
-            item.enough(), item.eachMilli(), item.beyondMilli(), item.lessPaidMilli(), item.uses(), item.units(), item.group(),
+            item.enough(), item.eachMilli(), item.beyondMilli(), item.lessPaidMilli(), item.adds(), item.uses(), item.units(), item.group(),
             item.gives(), item.suffers(), true, partners));
       }
-      Selection s = new Selection(paired, plain.base, plain.mostItems, plain.caps, plain.budget, plain.groupRoom, plain.earned, plain.must);
+      Selection s = plain.with(paired, plain.caps);
       Choice best = bruteForce(s, 0, new int[s.items], null);
       Solver.Solved solved = new Solver(s, run, 80, 400, 5_000).solve((percent, now) -> true);
       assertEquals(best.value(), solved.best().value());

@@ -44,7 +44,7 @@ class CloserHttpTest {
       "small, 6, full sun, moist, 6.2"})
   void doingWhatIsSaidKeepsThePromise(String name, String area, String light, String moisture, String ph) {
     TestBed bed = laidOut(name, area, light, moisture, ph);
-    visitor.submit(bed.path() + "/wishes", ASKED);
+    bed.ask(ASKED);
     Map<String, Integer> kinds = new HashMap<>();
     for (Shown shown : closers(visitor.get(bed.path() + "/guild/edit/gaps"))) {
       if (kinds.merge(shown.step, 1, Integer::sum) <= MOST_OF_A_KIND) {
@@ -61,7 +61,7 @@ class CloserHttpTest {
     Set<String> kinds = new LinkedHashSet<>();
     for (String[] of : new String[][] {{"24", "full shade", "moist", "4.6"}, {"6", "full sun", "moist", "6.2"}}) {
       TestBed bed = laidOut("Kinds", of[0], of[1], of[2], of[3]);
-      visitor.submit(bed.path() + "/wishes", ASKED);
+      bed.ask(ASKED);
       closers(visitor.get(bed.path() + "/guild/edit/gaps")).forEach(shown -> kinds.add(shown.step));
     }
     assertEquals(Set.of("draft", "limits", "ground", "bed"), kinds);
@@ -70,7 +70,7 @@ class CloserHttpTest {
   @Test
   void aBanIsLiftedByTakingTheGuildThatNeedsIt() {
     TestBed bed = TestBed.laidOut(visitor, "Banned");
-    visitor.submit(bed.path() + "/wishes", "wish.function:mulch-maker", "must", "without.listed", "on", "allowNotKnown", "on");
+    bed.ask("wish.function:mulch-maker", "must", "without.listed", "on", "allowNotKnown", "on");
     Page open = visitor.get(bed.path() + "/guild/edit/gaps");
     Set<String> providers = new LinkedHashSet<>();
     closers(open).forEach(c -> GuildCode.read(c.guild).species().forEach(providers::add));
@@ -81,7 +81,7 @@ class CloserHttpTest {
         fields.addAll(List.of("ban." + species.id(), "on"));
       }
     }
-    visitor.submit(bed.path() + "/wishes", fields.toArray(String[]::new));
+    bed.ask(fields.toArray(String[]::new));
     List<Shown> lifting = closers(visitor.get(bed.path() + "/guild/edit/gaps")).stream().filter(c -> !c.free.isEmpty()).toList();
     assertFalse(lifting.isEmpty(), "all plants that make mulch are banned");
     Page draft = done(bed, lifting.get(0));
@@ -96,14 +96,14 @@ class CloserHttpTest {
   @Test
   void theGroundIsExplainedWithPublishedAmountsOnlyAndATestFirst() {
     TestBed acid = laidOut("Lime", "24", "full shade", "moist", "4.6");
-    visitor.submit(acid.path() + "/wishes", ASKED);
+    acid.ask(ASKED);
     Page open = visitor.get(acid.path() + "/guild/edit/gaps");
     assertTrue(open.says("Test the soil first and follow the laboratory’s figure"));
     assertTrue(open.says("common practice, no source"), "no publication is claimed for rates that have none");
     assertTrue(open.says("open the canopy"));
     assertTrue(open.says("trees may be protected"));
     TestBed lime = laidOut("Sulfur", "100", "full sun", "moist", "8.3");
-    visitor.submit(lime.path() + "/wishes", ASKED);
+    lime.ask(ASKED);
     // Clemson University, as kept in CHECKS 7.4: 5 to 10 lb a 1,000 sq ft at a time, 2 to 3 months apart.
     Page sulfur = visitor.get(lime.path() + "/guild/edit/gaps");
     assertTrue(sulfur.says("No more elemental sulfur at a time than 24 – 49 g/m², which is 2.4 – 4.9 kg for this bed"));
@@ -175,7 +175,7 @@ class CloserHttpTest {
       assertEquals(303, visitor.post(bed.path() + "/edit", before).status());
       before = null;
     }
-    visitor.submit(bed.path() + "/wishes", ASKED);
+    bed.ask(ASKED);
     assertEquals(303, visitor.post(bed.path() + "/guild/edit", "do", "undo").status());
     assertTrue(visitor.get(bed.path() + "/guild/edit").says("No plants yet."));
   }

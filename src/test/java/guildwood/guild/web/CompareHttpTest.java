@@ -44,7 +44,7 @@ class CompareHttpTest {
   @Test
   void aProposalAndTheSavedGuildAndTheDraft() {
     TestBed bed = TestBed.laidOut(visitor, "Compared");
-    visitor.submit(bed.path() + "/wishes", "wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice", "without.listed", "on");
+    bed.ask("wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice", "without.listed", "on");
     Page saved = bed.plant("Ours", "asparagus-officinalis", "5", "trifolium-repens", "30");
     Page draft = visitor.submit(bed.path() + "/guild/edit", "name", "Ours", "count.trifolium-repens", "40", "add", "corylus-americana", "do", "compute");
     Page page = compare(bed, "saved", "draft");
@@ -59,7 +59,7 @@ class CompareHttpTest {
     assertEquals(List.of(key + ".1", "saved", "draft"), options(all).stream().filter(o -> !o.matches(".*\\.[2-9]")).toList());
     holdsTogether(compare(bed, key + ".1", "saved"), visitor.get(run + "/1"), visitor.get(bed.path() + "/guild"));
     assertFalse(compare(bed, "saved", key + ".1").says("They have changed since."));
-    visitor.submit(bed.path() + "/wishes", "wish.function:nitrogen-fixer", "nice", "without.listed", "on");
+    bed.ask("wish.function:nitrogen-fixer", "nice", "without.listed", "on");
     assertTrue(compare(bed, "saved", key + ".1").says("Both are judged by the wishes, limits and conditions for which the proposals were composed. They have changed since."));
     Page taken = visitor.submit(bed.path() + "/guild/draft", "guild",
         compare(bed, "saved", key + ".1").first("name=\"guild\" value=\"([^\"]*)\"").orElseThrow());

@@ -74,7 +74,7 @@ class DraftHttpTest {
   @Test
   void theDifferenceToTheSavedGuildIsToldInWords() {
     TestBed bed = TestBed.laidOut(visitor, "In words");
-    visitor.submit(bed.path() + "/wishes", "wish.harvest-part:shoot", "nice", "without.listed", "on");
+    bed.ask("wish.harvest-part:shoot", "nice", "without.listed", "on");
     bed.plant("Ours", ASPARAGUS, "5", CLOVER, "30");
     Page draft = step(bed, "compute", Map.of("count." + ASPARAGUS, "0", "count." + CLOVER, "40", "add", HAZEL, "addCount", "1"));
     assertTrue(draft.says("Joins: 1 × American hazelnut. Leaves: 5 × asparagus. Other counts: white clover 40 instead of 30."), draft.text());
@@ -83,7 +83,7 @@ class DraftHttpTest {
   @Test
   void whatIsKeptIsKeptExactlyAndWhatIsBannedStaysOut() {
     TestBed bed = TestBed.laidOut(visitor, "Decided");
-    visitor.submit(bed.path() + "/wishes", "wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice", "without.listed", "on");
+    bed.ask("wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice", "without.listed", "on");
     step(bed, "compute", Map.of("add", CLOVER, "addCount", "30"));
     Page kept = step(bed, "compute", Map.of("keep." + CLOVER, "on", "add", ASPARAGUS, "addCount", "4"));
     assertTrue(kept.first("<input type=\"checkbox\"[^>]*name=\"keep." + CLOVER + "\"[^>]*>").orElseThrow().contains("checked"));
@@ -110,7 +110,7 @@ class DraftHttpTest {
   void whatIsFixedButNotInTheGuildIsNamedAndCanBeLetGo() {
     TestBed bed = TestBed.laidOut(visitor, "Fixed");
     bed.plant("Ours", ASPARAGUS, "5");
-    visitor.submit(bed.path() + "/wishes", "pinAdd", CLOVER, "pinAddCount", "30", "without.listed", "on");
+    bed.ask("pinAdd", CLOVER, "pinAddCount", "30", "without.listed", "on");
     Page draft = visitor.get(edit(bed));
     assertTrue(draft.says("Fixed in your limits, but not in the draft: white clover."));
     assertTrue(draft.says("white clover: you fixed 30; the plan has 0."));
@@ -120,7 +120,7 @@ class DraftHttpTest {
   @Test
   void theRestIsFilledUpAroundTheDraft() {
     TestBed bed = TestBed.laidOut(visitor, "Filling up");
-    visitor.submit(bed.path() + "/wishes", "wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice",
+    bed.ask("wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice",
         "wish.function:pollinator-forage", "nice", "without.listed", "on");
     bed.standing("Malus domestica", 1);
     step(bed, "compute", Map.of("add", HAZEL, "addCount", "2"));
@@ -162,7 +162,7 @@ class DraftHttpTest {
   @Test
   void savingAProposalMovesTheDraftOn() {
     TestBed bed = TestBed.laidOut(visitor, "Moving on");
-    visitor.submit(bed.path() + "/wishes", "wish.function:nitrogen-fixer", "must", "without.listed", "on");
+    bed.ask("wish.function:nitrogen-fixer", "must", "without.listed", "on");
     step(bed, "compute", Map.of("add", ASPARAGUS, "addCount", "4"));
     String run = visitor.post(bed.path() + "/guild/compose").location();
     TestBed.proposals(visitor, run);

@@ -70,6 +70,8 @@ class GuildWordsTest {
         new Gap.Reason.ExcludedByRules(List.of(new RuleBreach(GuildRule.BANNED, List.of(OAK), List.of())), 1),
         new Gap.Reason.ExcludedByRules(List.of(new RuleBreach(GuildRule.BANNED, List.of(OAK), List.of())), 1234),
         new Gap.Reason.NoRoom(OAK, List.of(new RuleBreach(GuildRule.LAYER_FULL, List.of(OAK), List.of("shrub", "3.5", "2")))),
+        new Gap.Reason.GroundShort(431, OAK, List.of()),
+        new Gap.Reason.GroundShort(0, OAK, List.of(new RuleBreach(GuildRule.TOO_MANY_PLANTS, List.of(), List.of("13", "12")))),
         new Gap.Reason.CouldComeIn(OAK, 1500), new Gap.Reason.CouldComeIn(OAK, 0), new Gap.Reason.CouldComeIn(OAK, -2750)));
     for (Axis axis : Axis.values()) {
       for (double shortfall : new double[] {4.5, -4.5, 0.01, 0}) {
@@ -85,6 +87,9 @@ class GuildWordsTest {
     onlyIn(units);
     assertEquals("It could be met with Quercus nova, but what would have to make room for it is worth 2.75 points more.",
         words.reason(new Gap.Reason.CouldComeIn(OAK, -2750)));
+    assertEquals("Plants that cover the ground cover 0 % of the bed here. The easiest to have more of would be Quercus nova, but: "
+            + "Plants to put in: 13; you allow 12.",
+        words.reason(new Gap.Reason.GroundShort(0, OAK, List.of(new RuleBreach(GuildRule.TOO_MANY_PLANTS, List.of(), List.of("13", "12"))))));
     assertEquals("One suitable species does it, but your own limits keep it out. Quercus nova: you do not want it in this bed.",
         words.reason(reasons.get(1)));
   }

@@ -75,7 +75,7 @@ class ProposalHttpTest {
   @Test
   void aProposalIsSavedAsTheGuildOfItsBed() {
     TestBed bed = TestBed.laidOut(visitor, "Saving");
-    visitor.submit(bed.path() + "/wishes", "wish.function:ground-cover", "must", "wish.function:nitrogen-fixer", "nice", "maxSpecies", "6",
+    bed.ask("wish.function:ground-cover", "must", "wish.function:nitrogen-fixer", "nice", "maxSpecies", "6",
         "without.listed", "on");
     assertFalse(visitor.get(bed.path() + "/guild").html().contains("/share\""), "nothing to share yet");
     String run = compose(bed);
@@ -153,7 +153,7 @@ class ProposalHttpTest {
   @Test
   void aWishNobodyCanMeetHasItsReason() {
     TestBed bed = TestBed.laidOut(visitor, "Impossible");
-    visitor.submit(bed.path() + "/wishes", "wish.layer:tall-tree", "must", "wish.harvest-part:nut", "nice", "maxSpecies", "3",
+    bed.ask("wish.layer:tall-tree", "must", "wish.harvest-part:nut", "nice", "maxSpecies", "3",
         "wish.bloom-month:1", "nice", "nativeTo", "asia", "plantsFrom", "on-hand", "without.listed", "on");
     String run = compose(bed);
     Page all = done(run);

@@ -41,6 +41,18 @@ record TestBed(HttpVisitor visitor, String path) {
     return page;
   }
 
+  /** Keeps wishes and limits; what is not named here is as the form has it when nothing is chosen. */
+  Page ask(String... namesAndValues) {
+    return visitor.submit(path + "/wishes", whole(namesAndValues));
+  }
+
+  /** The fields of a form of wishes, and the one that says that it arrived whole. */
+  static String[] whole(String... namesAndValues) {
+    List<String> fields = new ArrayList<>(List.of(namesAndValues));
+    fields.addAll(List.of("whole", "yes"));
+    return fields.toArray(String[]::new);
+  }
+
   void standing(String scientificName, int plants) {
     visitor.submit(path + "/standing", "species", scientificName, "count", Integer.toString(plants));
   }

@@ -69,7 +69,7 @@ class WhyHttpTest {
     Page wet = why(bed, "saved", "vaccinium-macrocarpon");
     assertTrue(wet.text().matches(".*What keeps it out: .*does not fit this bed \\(.*(needed)\\).*"), wet.text());
     assertTrue(wet.says("The bed offers") && wet.says("It bears") && wet.says("does not fit"));
-    visitor.submit(bed.path() + "/wishes", "wish.function:nitrogen-fixer", "must", "without.listed", "on", "ban.corylus-americana", "on", "banAdd", "corylus-americana");
+    bed.ask("wish.function:nitrogen-fixer", "must", "without.listed", "on", "ban.corylus-americana", "on", "banAdd", "corylus-americana");
     assertTrue(why(bed, "saved", "corylus-americana").says("American hazelnut: you do not want it in this bed."));
     assertTrue(why(bed, "saved", CLOVER).says("White clover is in the saved guild already: 30 plants."));
     assertTrue(why(bed, "", "asparagus").says("Asparagus is in the saved guild already"), "by a common name, of the saved guild where none is named");
@@ -78,7 +78,7 @@ class WhyHttpTest {
   @Test
   void aLimitOfOnesOwnCanBeEasedAndThenKeepsItsPromise() {
     TestBed bed = TestBed.laidOut(visitor, "Easing");
-    visitor.submit(bed.path() + "/wishes", "wish.harvest-part:fruit", "nice", "without.listed", "on", "without.thorns", "on");
+    bed.ask("wish.harvest-part:fruit", "nice", "without.listed", "on", "without.thorns", "on");
     bed.plant("Ours", ASPARAGUS, "5");
     String id = "rosa-rugosa";
     Page out = why(bed, "saved", id);
@@ -156,7 +156,7 @@ class WhyHttpTest {
 
   private TestBed planted(String name) {
     TestBed bed = TestBed.laidOut(visitor, name);
-    visitor.submit(bed.path() + "/wishes", "wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice", "without.listed", "on");
+    bed.ask("wish.function:nitrogen-fixer", "must", "wish.harvest-part:nut", "nice", "without.listed", "on");
     bed.plant("Ours", ASPARAGUS, "5", CLOVER, "30");
     return bed;
   }

@@ -31,7 +31,7 @@ class WishHttpTest {
   static void aBedWithWishes() {
     HttpVisitor visitor = new HttpVisitor(SharedDemo.app());
     refusing = TestBed.laidOut(visitor, "Refused").path();
-    visitor.submit(refusing + "/wishes", "pinAdd", "asparagus-officinalis", "wish.layer:shrub", "nice", "weight.layer:shrub", "9");
+    visitor.submit(refusing + "/wishes", TestBed.whole("pinAdd", "asparagus-officinalis", "wish.layer:shrub", "nice", "weight.layer:shrub", "9"));
     beforeRefusing = TestBed.fields(visitor.get(refusing + "/wishes"));
   }
 
@@ -39,13 +39,14 @@ class WishHttpTest {
   @EnumSource(StartingWishes.class)
   void aStartingSetFillsTheFormAndSavesNothing(StartingWishes set) {
     String path = bed("Starting") + "/wishes";
-    visitor.submit(path, "wish.layer:herb", "must", "weight.layer:herb", "2", "maxSpecies", "4");
+    visitor.submit(path, TestBed.whole("wish.layer:herb", "must", "weight.layer:herb", "2", "maxSpecies", "4"));
     Map<String, String> before = TestBed.fields(visitor.get(path));
     Map<String, String> filled = TestBed.fields(visitor.get(path + "?start=" + set.key()));
     for (WishKind kind : WishKind.values()) {
       for (String item : kind.items()) {
-        String key = kind.key() + ":" + item;
-        List<Wish> asked = set.wishes().stream().filter(w -> w.key().equals(key)).toList();
+        List<Wish> asked = set.wishes().stream()
+            .filter(w -> w.kind() == kind && (kind == WishKind.GROUND || w.item().equals(item))).toList();
+        String key = WishForm.field(kind, item);
         assertEquals(asked.isEmpty() ? "" : asked.get(0).must() ? "must" : "nice", filled.get("wish." + key), key);
         assertEquals(asked.isEmpty() ? "5" : Integer.toString(asked.get(0).weight()), filled.get("weight." + key), key);
       }
@@ -70,8 +71,8 @@ class WishHttpTest {
     fields.put("pinAddCount", "3");
     fields.put("banAdd", "urtica-dioica");
     Page guild = visitor.submit(path, flat(fields));
-    assertTrue(guild.says("3 wishes kept."));
-    assertTrue(guild.says("must fixes nitrogen nice to have in bloom in May; fruit to harvest"));
+    assertTrue(guild.says("4 wishes kept."));
+    assertTrue(guild.says("must fixes nitrogen nice to have in bloom in May; fruit to harvest; 45 % of the ground covered"));
     Map<String, String> kept = new LinkedHashMap<>(TestBed.fields(visitor.get(path)));
     assertEquals("3", kept.remove("pin.asparagus-officinalis"));
     assertEquals("on", kept.remove("ban.urtica-dioica"));
@@ -82,7 +83,7 @@ class WishHttpTest {
   @Test
   void fixedAndBannedSpeciesCanBeLetGoAgain() {
     String path = bed("Letting go") + "/wishes";
-    visitor.submit(path, "pinAdd", "asparagus-officinalis", "banAdd", "urtica-dioica");
+    visitor.submit(path, TestBed.whole("pinAdd", "asparagus-officinalis", "banAdd", "urtica-dioica"));
     Map<String, String> fields = TestBed.fields(visitor.get(path));
     assertEquals("1", fields.get("pin.asparagus-officinalis"), "one plant where no number was given");
     fields.put("pin.asparagus-officinalis", "0");
@@ -97,7 +98,7 @@ class WishHttpTest {
     String path = bed("Empty") + "/wishes";
     Map<String, String> usual = TestBed.fields(visitor.get(path));
     visitor.submit(path, flat(whole()));
-    assertTrue(visitor.submit(path, "without.listed", "on").says("Kept, without any wish."));
+    assertTrue(visitor.submit(path, TestBed.whole("without.listed", "on")).says("Kept, without any wish."));
     assertEquals(usual, TestBed.fields(visitor.get(path)));
   }
 
@@ -129,6 +130,11 @@ class WishHttpTest {
     "weight.bloom-month:12, 0, Must lie between 1 and 10.",
     "wish.function:nitrogen-fixer, perhaps, '“perhaps” is not one of: must, nice.'",
     "wish.harvest-month:1, MUST, '“MUST” is not one of: must, nice.'",
+    "share.ground, 0, Must lie between 1 and 100.",
+    "share.ground, 101, Must lie between 1 and 100.",
+    "share.ground, 7.5, “7.5” is not a whole number.",
+    "share.ground, '', Please fill this in.",
+    "plantsFrom, the moon, “the moon” is not known here.",
     "nativeTo, atlantis, “atlantis” is not known here.",
     "pinAdd, no-such-plant, “no-such-plant” is not known here.",
     "pinAdd, ../../etc, “../../etc” is not known here.",
@@ -149,9 +155,23 @@ class WishHttpTest {
     assertEquals(List.of(message), refused.messages().stream().filter(m -> !m.startsWith("Not saved yet.")).toList());
     Map<String, String> kept = TestBed.fields(refused);
     // A choice that is none of those offered cannot be shown as chosen; everything else comes back.
-    boolean choice = field.startsWith("wish.") || List.of("nativeTo", "pinAdd", "banAdd").contains(field);
+    boolean choice = field.startsWith("wish.") || List.of("nativeTo", "pinAdd", "banAdd", "plantsFrom").contains(field);
     fields.forEach((name, value) -> assertEquals(choice && name.equals(field) ? "" : value, kept.get(name), name));
     assertEquals(beforeRefusing, TestBed.fields(visitor.get(path)), "nothing is half saved");
+  }
+
+  /** Cut short on the way, or from anywhere: what is missing in it is not taken for what is no longer wished. */
+  @Test
+  void aFormThatDidNotArriveWholeChangesNothing() {
+    String path = bed("Cut short") + "/wishes";
+    visitor.post(path, whole());
+    Map<String, String> before = TestBed.fields(visitor.get(path));
+    for (Page refused : List.of(visitor.post(path), visitor.post(path, "wish.layer:herb", "must", "maxSpecies", "3"))) {
+      assertEquals(422, refused.status());
+      assertTrue(refused.says("This form did not arrive whole, so nothing was changed."));
+      assertEquals(before, TestBed.fields(refused), "what is kept is shown");
+    }
+    assertEquals(before, TestBed.fields(visitor.get(path)));
   }
 
   /** A refused field in a part of the form that is folded away would not be seen. */
@@ -160,13 +180,13 @@ class WishHttpTest {
     String path = bed("Folded") + "/wishes";
     String december = "(?s)<details[^>]*>\\s*<summary><strong>A harvest in a month</strong>";
     assertFalse(visitor.get(path).first(december).orElseThrow().contains("open"));
-    assertTrue(visitor.post(path, "weight.harvest-month:12", "12").first(december).orElseThrow().contains("open"));
-    assertTrue(visitor.post(path, "wish.harvest-month:12", "perhaps").first(december).orElseThrow().contains("open"));
+    assertTrue(visitor.post(path, TestBed.whole("weight.harvest-month:12", "12")).first(december).orElseThrow().contains("open"));
+    assertTrue(visitor.post(path, TestBed.whole("wish.harvest-month:12", "perhaps")).first(december).orElseThrow().contains("open"));
   }
 
   @Test
   void severalMistakesAreToldAtOnce() {
-    Page refused = visitor.post(bed("Several") + "/wishes", "maxSpecies", "0", "budget", "abc", "weight.layer:herb", "99", "nativeTo", "x");
+    Page refused = visitor.post(bed("Several") + "/wishes", TestBed.whole("maxSpecies", "0", "budget", "abc", "weight.layer:herb", "99", "nativeTo", "x"));
     assertEquals(5, refused.messages().size());
     assertFalse(refused.messageOf("maxSpecies").isEmpty() || refused.messageOf("budget").isEmpty()
         || refused.messageOf("weight.layer:herb").isEmpty() || refused.messageOf("nativeTo").isEmpty());
@@ -175,7 +195,7 @@ class WishHttpTest {
   @Test
   void anOverlongNumberIsToldSoAndShownAgain() {
     String digits = "9".repeat(5000);
-    Page refused = visitor.post(bed("Overlong") + "/wishes", "maxPlants", digits, "nativeTo", "x".repeat(5000));
+    Page refused = visitor.post(bed("Overlong") + "/wishes", TestBed.whole("maxPlants", digits, "nativeTo", "x".repeat(5000)));
     assertEquals(422, refused.status());
     assertEquals("Too long: at most 40 characters.", refused.messageOf("maxPlants"));
     assertEquals(digits, refused.valueOf("maxPlants"));
@@ -185,12 +205,12 @@ class WishHttpTest {
   @Test
   void aSpeciesCannotBeFixedAndBannedAtOnce() {
     String path = bed("Both") + "/wishes";
-    Page both = visitor.post(path, "pinAdd", "asparagus-officinalis", "banAdd", "asparagus-officinalis");
+    Page both = visitor.post(path, TestBed.whole("pinAdd", "asparagus-officinalis", "banAdd", "asparagus-officinalis"));
     assertEquals(422, both.status());
     assertEquals("This species is fixed and banned at once.", both.messageOf("pinAdd"));
     assertEquals("asparagus-officinalis", both.valueOf("pinAdd"));
-    visitor.submit(path, "pinAdd", "asparagus-officinalis");
-    Page later = visitor.post(path, "pin.asparagus-officinalis", "1", "banAdd", "asparagus-officinalis");
+    visitor.submit(path, TestBed.whole("pinAdd", "asparagus-officinalis"));
+    Page later = visitor.post(path, TestBed.whole("pin.asparagus-officinalis", "1", "banAdd", "asparagus-officinalis"));
     assertEquals("This species is fixed and banned at once.", later.messageOf("pin.asparagus-officinalis"));
   }
 
@@ -199,19 +219,19 @@ class WishHttpTest {
     TestBed bed = TestBed.laidOut(visitor, "Standing");
     bed.standing("Asparagus officinalis", 3);
     String path = bed.path() + "/wishes";
-    Page refused = visitor.post(path, "pinAdd", "asparagus-officinalis", "pinAddCount", "2");
+    Page refused = visitor.post(path, TestBed.whole("pinAdd", "asparagus-officinalis", "pinAddCount", "2"));
     assertEquals(422, refused.status());
     assertEquals("Plants that stand there stay: at least 3.", refused.messageOf("pinAdd"));
-    visitor.submit(path, "pinAdd", "asparagus-officinalis");
+    visitor.submit(path, TestBed.whole("pinAdd", "asparagus-officinalis"));
     assertEquals("3", visitor.get(path).valueOf("pin.asparagus-officinalis"), "what stands there is the least");
-    assertEquals("Plants that stand there stay: at least 3.", visitor.post(path, "pin.asparagus-officinalis", "1").messageOf("pin.asparagus-officinalis"));
+    assertEquals("Plants that stand there stay: at least 3.", visitor.post(path, TestBed.whole("pin.asparagus-officinalis", "1")).messageOf("pin.asparagus-officinalis"));
   }
 
   /** The bed may change after its limits were set; its pages must not break on that. */
   @Test
   void moreOfAFixedSpeciesMayComeToStand() {
     TestBed bed = TestBed.laidOut(visitor, "Growing");
-    visitor.submit(bed.path() + "/wishes", "pinAdd", "asparagus-officinalis", "pinAddCount", "2", "banAdd", "urtica-dioica");
+    bed.ask("pinAdd", "asparagus-officinalis", "pinAddCount", "2", "banAdd", "urtica-dioica");
     bed.standing("Asparagus officinalis", 5);
     bed.standing("Urtica dioica", 1);
     assertEquals(200, visitor.get(bed.path() + "/guild").status());
@@ -224,8 +244,8 @@ class WishHttpTest {
   @Test
   void idsNobodyOffersAreNotKept() {
     String path = bed("Tampered") + "/wishes";
-    visitor.submit(path, "ban.no-such-plant", "on", "pin.no-such-plant", "3", "pin.another", "many", "without.nonsense", "on",
-        "wish.function:nonsense", "must", "wish.nonsense", "must", "without.listed", "on");
+    visitor.submit(path, TestBed.whole("ban.no-such-plant", "on", "pin.no-such-plant", "3", "pin.another", "many", "without.nonsense", "on",
+        "wish.function:nonsense", "must", "wish.nonsense", "must", "without.listed", "on"));
     Map<String, String> usual = TestBed.fields(visitor.get(bed("Usual") + "/wishes"));
     assertEquals(usual, TestBed.fields(visitor.get(path)));
   }
@@ -253,6 +273,10 @@ class WishHttpTest {
     fields.put("weight.bloom-month:5", "1");
     fields.put("wish.harvest-part:fruit", "nice");
     fields.put("weight.harvest-part:fruit", "10");
+    fields.put("whole", "yes");
+    fields.put("wish.ground", "nice");
+    fields.put("weight.ground", "3");
+    fields.put("share.ground", "45");
     fields.put("maxSpecies", "6");
     fields.put("maxPlants", "33");
     fields.put("maxSpeciesPerGenus", "1");

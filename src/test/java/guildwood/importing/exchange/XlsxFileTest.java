@@ -113,7 +113,7 @@ class XlsxFileTest {
         <x:row r="7"><x:c r="C7" t="e"><x:v>#N/A</x:v></x:c><x:c t="d"><x:v>2026-04-08T00:00:00</x:v></x:c><x:c t="str"><x:f>A1</x:f><x:v>so</x:v></x:c>
         <x:c><x:v>3.2999999999999998</x:v></x:c><x:c><x:v>1.5E-3</x:v></x:c><x:c><x:v>1E999999999</x:v></x:c><x:c><x:v>-0</x:v></x:c></x:row>
         </x:sheetData></x:worksheet>""";
-    List<TableRow> rows = TestTables.rows(TableFiles.open(book(sheet, strings, ""), "x").orThrow().get(0));
+    List<TableRow> rows = TestTables.rows(TableFiles.open(book(sheet, strings), "x").orThrow().get(0));
     assertEquals(List.of("Corylus avellana", "東", "a\r\nb_x0041_ _x0000_"), rows.get(0).cells().stream().map(TableCell::text).toList());
     assertEquals(7, rows.get(1).number());
     assertEquals(List.of(TableCell.EMPTY, TableCell.EMPTY, new TableCell("#N/A", Kind.ERROR), new TableCell("2026-04-08", Kind.DATE),
@@ -124,18 +124,18 @@ class XlsxFileTest {
   @Test
   void refusesWhatHarms() {
     String head = "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a \"aaaaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;\">]>";
-    assertEquals("entity", TestTables.refusal(book(head + "<worksheet><sheetData><row><c t=\"str\"><v>&b;</v></c></row></sheetData></worksheet>", "<sst/>", "")));
+    assertEquals("entity", TestTables.refusal(book(head + "<worksheet><sheetData><row><c t=\"str\"><v>&b;</v></c></row></sheetData></worksheet>", "<sst/>")));
     String outside = "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a SYSTEM \"file:///etc/hostname\">]>";
-    assertEquals("entity", TestTables.refusal(book(outside + "<worksheet><sheetData><row><c t=\"str\"><v>&a;</v></c></row></sheetData></worksheet>", "<sst/>", "")));
-    assertEquals("columns 1 1000", TestTables.refusal(book("<worksheet><sheetData><row><c r=\"XFD1\"><v>1</v></c></row></sheetData></worksheet>", "<sst/>", "")));
+    assertEquals("entity", TestTables.refusal(book(outside + "<worksheet><sheetData><row><c t=\"str\"><v>&a;</v></c></row></sheetData></worksheet>", "<sst/>")));
+    assertEquals("columns 1 1000", TestTables.refusal(book("<worksheet><sheetData><row><c r=\"XFD1\"><v>1</v></c></row></sheetData></worksheet>", "<sst/>")));
     assertEquals("cell 1 1 32767", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"str\"><v>" + "x".repeat(40_000)
-        + "</v></c></row></sheetData></worksheet>", "<sst/>", "")));
+        + "</v></c></row></sheetData></worksheet>", "<sst/>")));
     assertEquals("xml-step", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"str\"><v>" + "x".repeat(30_000_000)
-        + "</v></c></row></sheetData></worksheet>", "<sst/>", "")), "one cell of 30 MB");
-    assertEquals("bomb", TestTables.refusal(book("<worksheet><sheetData>" + "<row/>".repeat(5_000_000) + "</sheetData></worksheet>", "<sst/>", "")));
-    assertEquals("xml-step", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"" + "x".repeat(3_000_000) + "\"/></row></sheetData></worksheet>", "<sst/>", "")));
-    assertEquals("damaged", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"s\"><v>9</v></c></row></sheetData></worksheet>", "<sst/>", "")));
-    assertEquals("damaged", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"s\"><v>9", "<sst/>", "")));
+        + "</v></c></row></sheetData></worksheet>", "<sst/>")), "one cell of 30 MB");
+    assertEquals("bomb", TestTables.refusal(book("<worksheet><sheetData>" + "<row/>".repeat(5_000_000) + "</sheetData></worksheet>", "<sst/>")));
+    assertEquals("xml-step", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"" + "x".repeat(3_000_000) + "\"/></row></sheetData></worksheet>", "<sst/>")));
+    assertEquals("damaged", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"s\"><v>9</v></c></row></sheetData></worksheet>", "<sst/>")));
+    assertEquals("damaged", TestTables.refusal(book("<worksheet><sheetData><row><c t=\"s\"><v>9", "<sst/>")));
   }
 
   private Path workbook(java.util.function.Consumer<Worksheet> fill) {
@@ -149,7 +149,7 @@ class XlsxFileTest {
   }
 
   /** A workbook of one sheet with parts in unusual places. */
-  private Path book(String sheet, String strings, String styles) {
+  private Path book(String sheet, String strings) {
     Map<String, String> parts = new LinkedHashMap<>();
     parts.put("[Content_Types].xml", "<Types/>");
     parts.put("_rels/.rels", "<Relationships><Relationship Id=\"a\" Type=\"x/officeDocument\" Target=\"/book/main.xml\"/></Relationships>");
@@ -158,9 +158,7 @@ class XlsxFileTest {
         + "<Relationship Id=\"t\" Type=\"x/sharedStrings\" Target=\"texts.xml\"/><Relationship Id=\"y\" Type=\"x/styles\" Target=\"./looks.xml\"/></Relationships>");
     parts.put("sheets/one.xml", sheet);
     parts.put("book/texts.xml", strings);
-    if (!styles.isEmpty()) {
-      parts.put("book/looks.xml", styles);
-    }
+    parts.put("book/looks.xml", "<styleSheet/>");
     return TestTables.file(folder, "book.bin", TestTables.zip(parts));
   }
 }

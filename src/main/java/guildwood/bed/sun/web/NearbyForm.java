@@ -20,10 +20,6 @@ import java.util.OptionalDouble;
 final class NearbyForm {
   static final Range PACE_M = new Range(0.3, 1.5);
 
-  /** Shares of light a crown lets through, percent, where nobody says otherwise. Our own choice, no publication. */
-  private static final int USUAL_IN_LEAF = 10;
-  private static final int USUAL_BARE = 60;
-
   private final Form form;
   private final boolean tree;
   private final Optional<Placed> before;
@@ -49,8 +45,8 @@ final class NearbyForm {
     LengthFields.put(values, "pace", paceM, units);
     HeightFields.blank(values, units);
     if (tree) {
-      values.put("in-leaf", Integer.toString(USUAL_IN_LEAF));
-      values.put("bare", Integer.toString(USUAL_BARE));
+      values.put("in-leaf", percent(Crown.USUAL_LIGHT_IN_LEAF));
+      values.put("bare", percent(Crown.USUAL_LIGHT_BARE));
     } else {
       values.put("measured-to", GroundPlanFields.WALL);
     }

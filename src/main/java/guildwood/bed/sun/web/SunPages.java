@@ -16,8 +16,6 @@ import guildwood.kernel.Range;
 import guildwood.site.Condition;
 import guildwood.site.LengthReader;
 import guildwood.site.sun.Building;
-import guildwood.site.sun.Footprint;
-import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Obstacle;
 import guildwood.site.sun.ScenePlan;
 import guildwood.site.sun.SunMap;
@@ -71,7 +69,7 @@ public final class SunPages implements Routes {
   /** The sun with the usual cells. */
   private Optional<BedSun> usual(BedScene scene) {
     return scene.scene().map(known ->
-        readings.of(known, scene.bed().ground(), CellSize.usualM(scene.bed().ground(), known.obstacles().size())));
+        readings.of(known, scene.bed().ground(), scene.outline(), CellSize.usualM(scene.bed().ground(), known.obstacles().size())));
   }
 
   private void show(Context ctx) {
@@ -80,7 +78,7 @@ public final class SunPages implements Routes {
         "cell", Optional.ofNullable(ctx.queryParam("cell")).orElse(""),
         LengthFields.UNIT, Optional.ofNullable(ctx.queryParam(LengthFields.UNIT)).orElse(Units.of(ctx).key())), pages.messages());
     Optional<Double> cellM = form.value("cell").isBlank() ? Optional.empty() : cell(form, scene);
-    Optional<BedSun> sun = cellM.isPresent() ? scene.scene().map(known -> readings.of(known, scene.bed().ground(), cellM.get())) : usual(scene);
+    Optional<BedSun> sun = cellM.isPresent() ? scene.scene().map(known -> readings.of(known, scene.bed().ground(), scene.outline(), cellM.get())) : usual(scene);
     show(ctx, scene, sun, form, "");
   }
 
@@ -122,7 +120,7 @@ public final class SunPages implements Routes {
     model.put("rows", BlockerRow.all(scene, sun, units, pages.messages()));
     model.put("anyTree", scene.around().placed().stream().anyMatch(p -> p.nearby().body() instanceof Crown));
     model.put("open", scene.isOpen());
-    int onPlan = ScenePlan.shown(outline(scene), scene.around().obstacles()).size();
+    int onPlan = ScenePlan.shown(scene.outline(), scene.around().obstacles()).size();
     model.put("onPlan", onPlan);
     model.put("planText", planText(scene));
     model.put("beyondPlan", scene.around().obstacles().size() - onPlan);
@@ -164,15 +162,11 @@ public final class SunPages implements Routes {
     BedScene scene = scene(ctx);
     SunWords words = new SunWords(pages.messages().say("sun.plan.title", scene.bed().name()), planText(scene), Units.of(ctx), pages.messages());
     ctx.contentType("image/svg+xml; charset=utf-8");
-    ctx.result(ScenePlan.draw(outline(scene), scene.bed().name(), scene.around().obstacles(), words, "plan"));
-  }
-
-  private static Footprint outline(BedScene scene) {
-    return scene.bed().ground().around(new GroundPoint(0, 0));
+    ctx.result(ScenePlan.draw(scene.outline(), scene.bed().name(), scene.around().obstacles(), words, "plan"));
   }
 
   private String planText(BedScene scene) {
-    List<Obstacle> shown = ScenePlan.shown(outline(scene), scene.around().obstacles());
+    List<Obstacle> shown = ScenePlan.shown(scene.outline(), scene.around().obstacles());
     return pages.messages().say("sun.plan.text", scene.bed().name(), String.join(", ", shown.stream().map(Obstacle::label).toList()));
   }
 
@@ -181,7 +175,7 @@ public final class SunPages implements Routes {
       return Optional.empty();
     }
     return CellSize.check(scene.bed().ground(), scene.around().placed().size(), Double.parseDouble(metres), "cell").value()
-        .flatMap(cellM -> scene.scene().map(known -> readings.of(known, scene.bed().ground(), cellM)));
+        .flatMap(cellM -> scene.scene().map(known -> readings.of(known, scene.bed().ground(), scene.outline(), cellM)));
   }
 
   private void use(Context ctx) {

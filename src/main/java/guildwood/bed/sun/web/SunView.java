@@ -42,7 +42,7 @@ record SunView(String mean, String lightClass, String middle, String darkest, St
     return new SunView(SunWords.hours(sun.meanHours()), LightClass.of(sun.meanHours()).word(), SunWords.hours(middle.min(), middle.max()),
         SunWords.hours(extremes.min()), SunWords.hours(extremes.max()), List.copyOf(shares),
         SunWords.hours(sun.hours().openMeanHours()),
-        messages.say("sun.cells", sun.cells(), SunWords.length(sun.grid().cellM(), units), SunWords.length(sun.ground().lengthM(), units),
+        messages.say(scene.traced().isPresent() ? "sun.cells.traced" : "sun.cells", sun.cells(), SunWords.length(sun.grid().cellM(), units), SunWords.length(sun.ground().lengthM(), units),
             SunWords.length(sun.ground().widthM(), units)),
         description(scene, sun, messages), months(scene, sun, messages), CellTable.of(sun, units, messages));
   }

@@ -13,7 +13,6 @@ import guildwood.web.Form;
 import guildwood.web.Messages;
 import guildwood.web.Units;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +26,6 @@ final class SurveyForm {
 
   private static final double SMALLEST_PLOT_M2 = 0.01;
   private static final double LARGEST_PLOT_M2 = 100_000;
-  private static final int EARLIEST_YEAR = 1900;
   private static final String PLOT_UNIT = "plot-unit";
 
   private SurveyForm() {}
@@ -63,7 +61,8 @@ final class SurveyForm {
   static Optional<SurveySheet> read(Form form, Ground ground, Optional<SurveySheet> before, PlantNames names,
       List<WetlandRegion> regions, LocalDate today) {
     String name = form.text("name", SurveySheet.LONGEST_NAME);
-    Optional<LocalDate> date = date(form, today);
+    // Somewhere it is tomorrow already.
+    Optional<LocalDate> date = form.date("date", today.plusDays(1));
     OptionalDouble plot = plot(form, before);
     Optional<CoverScale> scale = SCALES.stream().filter(s -> s.key().equals(form.value("scale"))).findFirst();
     Optional<WetlandRegion> region = regions.stream().filter(r -> r.key().equals(form.value("region"))).findFirst();
@@ -101,25 +100,6 @@ final class SurveyForm {
 
   static String shortened(String name) {
     return name.length() <= SurveySheet.LONGEST_NAME ? name : name.substring(0, SurveySheet.LONGEST_NAME);
-  }
-
-  private static Optional<LocalDate> date(Form form, LocalDate today) {
-    String typed = form.optionalText("date", 40);
-    if (typed.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      LocalDate date = LocalDate.parse(typed);
-      // Somewhere it is tomorrow already.
-      if (date.isAfter(today.plusDays(1)) || date.getYear() < EARLIEST_YEAR) {
-        form.refuse(Finding.of("survey.date-out", "date", Integer.toString(EARLIEST_YEAR)));
-        return Optional.empty();
-      }
-      return Optional.of(date);
-    } catch (DateTimeParseException e) {
-      form.refuse(Finding.of("survey.date-unreadable", "date", typed));
-      return Optional.empty();
-    }
   }
 
   private static OptionalDouble plot(Form form, Optional<SurveySheet> before) {

@@ -1,0 +1,2 @@
+/** Shopping lists as files. */
+package guildwood.materials.exchange;
