@@ -115,7 +115,7 @@ final class ReviewPages implements Routes {
       ctx.header("HX-Refresh", "true");
       return;
     }
-    ReviewSection section = section(ctx, review);
+    ReviewSection section = refused.equals(Refused.NONE) ? section(ctx, review) : ReviewSection.UNREAD;
     String address = "/import/" + draft.id() + "/review?section=" + section.key();
     Paging paging = Paging.of(ctx, review.size(section), ENTRIES_A_PAGE, address);
     Map<String, Object> model = new HashMap<>();

@@ -113,8 +113,9 @@ final class SheetPages implements Routes {
     Checked<List<Table>> sheets = desk.tables(draft);
     String sheet = form.value("sheet");
     if (sheets.isRefused() || sheets.orThrow().stream().noneMatch(t -> t.name().equals(sheet))) {
-      form.refuse(Finding.of("import.sheet-gone", "sheet", sheet));
-      show(ctx, draft, sheets, Form.blank(Map.of("sheet", sheets.value().map(all -> all.get(0).name()).orElse("")), pages.messages()));
+      Form first = Form.blank(Map.of("sheet", sheets.value().map(all -> all.get(0).name()).orElse("")), pages.messages());
+      first.refuse(Finding.of("import.sheet-gone", "", sheet));
+      show(ctx, draft, sheets, first);
       return;
     }
     int first = form.wholeNumber("first", 1, LAST_ROW).orElse(0);

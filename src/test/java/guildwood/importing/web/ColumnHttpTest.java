@@ -10,6 +10,7 @@ import guildwood.HttpVisitor.Page;
 import guildwood.Settings;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is in which column: proposed, shown on real cells, put right by hand, kept to be used again. */
 class ColumnHttpTest {
   private static final String TABLE = """
-      Botanical name;Height (ft);Breadth;Sun;Lore
+      Botanical name;Height (ft);Spread;Sun;Lore
       Malus domestica;15-20;3 m;full sun;by the gate
       Symphytum officinale;tall;1 m;part shade;
       Sambucus canadensis;8;2 m;gloomy;ask Anna
@@ -41,7 +42,7 @@ class ColumnHttpTest {
   }
 
   // Room for the next test: only so many drafts may wait.
-  @org.junit.jupiter.api.AfterEach
+  @AfterEach
   void drop() {
     visitor.post(draft + "/remove");
   }

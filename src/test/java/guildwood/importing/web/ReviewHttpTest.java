@@ -8,7 +8,9 @@ import guildwood.App;
 import guildwood.HttpVisitor;
 import guildwood.HttpVisitor.Page;
 import guildwood.Settings;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,23 +27,36 @@ class ReviewHttpTest {
       ;;7;;
       """;
 
-  private App app;
-  private HttpVisitor visitor;
-  private TableBringer bringer;
+  private static App app;
+  private final HttpVisitor visitor = new HttpVisitor(app);
+  private final TableBringer bringer = new TableBringer(visitor);
   private String draft;
+
+  @BeforeAll
+  static void serve() {
+    app = App.start(Settings.demoOnFreePort());
+  }
+
+  @AfterAll
+  static void stop() {
+    app.close();
+  }
 
   @BeforeEach
   void look() {
-    app = App.start(Settings.demoOnFreePort());
-    visitor = new HttpVisitor(app);
-    bringer = new TableBringer(visitor);
     draft = bringer.map("garden.csv", TABLE);
     bringer.look(draft);
   }
 
+  // Only so many drafts may wait.
   @AfterEach
-  void stop() {
-    app.close();
+  void drop() {
+    visitor.post(draft + "/remove");
+  }
+
+  private void undo(String run) {
+    assertEquals(run + "/undo", visitor.post(run + "/undo").location());
+    bringer.await(run + "/undo");
   }
 
   private Page section(String key) {
@@ -142,7 +157,7 @@ class ReviewHttpTest {
     assertEquals(4, lines.length);
     assertTrue(lines[1].startsWith("Inventia nova,made-up plant,tall,July,,4,"), lines[1]);
     assertTrue(lines[2].startsWith("Inventia altera,,4,Smarch,'=1+1,5,"), lines[2]);
-    assertTrue(lines[3].startsWith(",,7,,,6,"), lines[3]);
+    assertTrue(lines[3].startsWith("\"\",,7,,,6,"), lines[3]);
 
     String again = bringer.map("unread-rows.csv", file.html().replace("tall", "6").replace("Smarch", "March"));
     assertEquals("ignored", visitor.get(again + "/columns").valueOf("about-5"));
@@ -157,9 +172,10 @@ class ReviewHttpTest {
     assertEquals(404, visitor.post(draft + "/rule", "rules", "nobody").status());
     Page after = visitor.submit(draft + "/rule?page=1", "rules", "import");
     assertTrue(after.first("value=\"import\"[^>]*checked").isPresent());
-    bringer.bring(draft);
+    String run = bringer.bring(draft);
     assertTrue(visitor.get("/library/malus-domestica").says("27.4 m"));
     assertTrue(library().lines().filter(l -> l.contains("malus-domestica,")).findFirst().orElseThrow().contains("27.432"));
+    undo(run);
   }
 
   @Test
@@ -176,8 +192,7 @@ class ReviewHttpTest {
 
     Page ask = visitor.get(run + "/undo");
     assertTrue(ask.says("This takes out what the import of"));
-    assertEquals(run + "/undo", visitor.post(run + "/undo").location());
-    bringer.await(run + "/undo");
+    undo(run);
     assertTrue(visitor.get(run).says("Undone on"));
     assertEquals(before, library());
     assertEquals(run, visitor.get(run + "/undo").location());
@@ -187,15 +202,18 @@ class ReviewHttpTest {
 
   @Test
   void whatWasEditedSinceStaysAndIsNamed() {
+    // Plants of its own, for one of them stays.
+    visitor.post(draft + "/remove");
+    draft = bringer.map("stays.csv", TABLE.replace("Inventia", "Manentia"));
+    bringer.look(draft);
     String run = bringer.bring(draft);
-    visitor.submit("/library/inventia-nova/names", "scientific_name", "Inventia nova", "common_names", "renamed plant", "family", "", "synonyms", "");
+    visitor.submit("/library/manentia-nova/names", "scientific_name", "Manentia nova", "common_names", "renamed plant", "family", "", "synonyms", "");
     Page ask = visitor.get(run + "/undo");
     assertTrue(ask.says("Stays"), ask.text());
     assertTrue(ask.says("renamed plant"));
-    visitor.post(run + "/undo");
-    bringer.await(run + "/undo");
-    assertEquals(200, visitor.get("/library/inventia-nova").status());
-    assertEquals(404, visitor.get("/library/inventia-altera").status());
+    undo(run);
+    assertEquals(200, visitor.get("/library/manentia-nova").status());
+    assertEquals(404, visitor.get("/library/manentia-altera").status());
   }
 
   @Test

@@ -54,8 +54,10 @@ final class TableBringer {
     if (reply.status() != 303) {
       throw new AssertionError(draft + " was not brought in: " + reply.status());
     }
-    await(draft + "/bring");
-    Page done = visitor.get(draft + "/bring");
+    Page done = await(draft + "/bring");
+    if (!done.location().startsWith("/imports/")) {
+      throw new AssertionError(draft + " was not brought in, after " + reply.location() + ": " + done.status() + " " + done.location() + done.messages());
+    }
     return done.location();
   }
 
