@@ -55,7 +55,6 @@ import guildwood.materials.web.MaterialPages;
 import guildwood.materials.web.MaterialSettingsPages;
 import guildwood.materials.web.PlacePages;
 import guildwood.materials.web.RunoffPages;
-import guildwood.materials.web.ShoppingListRoute;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -90,6 +89,14 @@ import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
 import guildwood.web.Uploads;
+import guildwood.workplan.store.SqlWork;
+import guildwood.workplan.web.CalendarRoute;
+import guildwood.workplan.web.NowPages;
+import guildwood.workplan.web.PlantsPages;
+import guildwood.workplan.web.ShoppingListRoute;
+import guildwood.workplan.web.WorkDesk;
+import guildwood.workplan.web.WorkPages;
+import guildwood.workplan.web.WorkSettingsPages;
 import io.javalin.Javalin;
 import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
@@ -152,11 +159,12 @@ public final class App implements AutoCloseable {
     Compositions compositions = new Compositions();
     SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
     if (settings.demo()) {
-      DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
+      DemoSite.fill(sites, beds, surroundings, species, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
       DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
+    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -195,10 +203,15 @@ public final class App implements AutoCloseable {
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
     routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new WorkPages(pages, workDesk));
+    routes.add(new NowPages(pages, workDesk));
+    routes.add(new PlantsPages(pages, workDesk));
+    routes.add(new WorkSettingsPages(pages, workDesk));
+    routes.add(new CalendarRoute(workDesk, messages));
+    routes.add(new ShoppingListRoute(workDesk, messages));
     routes.add(new MaterialPages(pages, sites, needs, materials, clock));
     routes.add(new PlacePages(pages, sites, needs, materials, clock));
     routes.add(new MaterialSettingsPages(pages, sites, materials));
-    routes.add(new ShoppingListRoute(sites, beds, desk, needs, messages));
     routes.add(new RunoffPages(pages, sites, plans));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));

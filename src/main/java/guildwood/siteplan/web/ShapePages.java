@@ -152,6 +152,7 @@ public final class ShapePages implements Routes {
     model.put("action", address(plan.site().id(), kind) + "/" + (id.isPresent() ? Long.toString(id.getAsLong()) : "new"));
     model.put("siteId", plan.site().id());
     model.put("siteName", plan.site().name());
+    model.put("pathId", kind == ShapeKind.PATH ? id.orElse(0) : 0L);
     model.put("bedId", kind == ShapeKind.BED ? id.orElse(0) : 0L);
     List<PointFields.Row> rows = PointFields.rows(form);
     model.put("rows", rows);
