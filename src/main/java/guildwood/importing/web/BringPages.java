@@ -5,7 +5,6 @@ import guildwood.importing.ImportPlan;
 import guildwood.importing.ImportProgress;
 import guildwood.importing.ImportRun;
 import guildwood.importing.Table;
-import guildwood.importing.exchange.KeptReview;
 import guildwood.importing.web.ImportJobs.Job;
 import guildwood.importing.web.ImportJobs.Kind;
 import guildwood.kernel.Checked;
@@ -42,8 +41,8 @@ final class BringPages implements Routes {
   private void start(Context ctx) {
     ImportDraft draft = desk.draft(ctx);
     // Nobody brings in what was not looked through.
-    desk.review(draft).orElseThrow(NotFoundResponse::new);
-    Optional<Job> job = desk.jobs().start(Kind.BRING, draft.id(), progress -> bring(draft, progress));
+    long rows = desk.review(draft).orElseThrow(NotFoundResponse::new).counts().rows();
+    Optional<Job> job = desk.jobs().start(Kind.BRING, draft.id(), draft.fileName(), rows, progress -> bring(draft, progress));
     if (job.isEmpty()) {
       pages.goOn(ctx, "/import/" + draft.id() + "/review", Finding.of("done.import-busy", ""));
     } else {
@@ -81,9 +80,8 @@ final class BringPages implements Routes {
     }
     Job job = found.get();
     if (!job.isDone()) {
-      ImportDraft draft = desk.draft(ctx);
-      long rows = KeptReview.open(desk.reviewDirectory(draft)).map(r -> r.counts().rows()).orElse(0L);
-      new ProgressView(pages, path(id), "bring", draft.fileName(), rows).show(ctx, job);
+      // Not by the draft: that goes with the last row.
+      new ProgressView(pages, path(id), "bring").show(ctx, job);
     } else if (Pages.wantsFragment(ctx)) {
       ctx.header("HX-Refresh", "true");
     } else if (job.result().isPresent()) {

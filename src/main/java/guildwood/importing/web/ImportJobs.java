@@ -37,12 +37,17 @@ public final class ImportJobs implements AutoCloseable {
     Checked<Long> run(ImportProgress progress);
   }
 
-  /** Starts work unless other work is under way; then it gives nothing. */
-  synchronized Optional<Job> start(Kind kind, long id, Work work) {
+  /**
+   * Starts work unless other work is under way; then it gives nothing.
+   *
+   * @param title of what is worked on
+   * @param allRows how many rows there are; 0 where nobody knows yet
+   */
+  synchronized Optional<Job> start(Kind kind, long id, String title, long allRows, Work work) {
     if (running().isPresent()) {
       return Optional.empty();
     }
-    Job job = new Job(kind, id);
+    Job job = new Job(kind, id, title, allRows);
     latest = Optional.of(job);
     worker.submit(() -> job.work(work));
     return latest;
@@ -61,13 +66,6 @@ public final class ImportJobs implements AutoCloseable {
     return of(kind, id).filter(job -> !job.isDone()).isPresent();
   }
 
-  /** Forgets work that is done. */
-  synchronized void forget(Job job) {
-    if (job.isDone() && latest.equals(Optional.of(job))) {
-      latest = Optional.empty();
-    }
-  }
-
   @Override
   public void close() {
     latest.ifPresent(Job::cancel);
@@ -78,23 +76,26 @@ public final class ImportJobs implements AutoCloseable {
   static final class Job implements ImportProgress {
     private final Kind kind;
     private final long id;
+    private final String title;
+    private final long allRows;
     private volatile long rows;
     private volatile boolean cancelled;
     private volatile Optional<Checked<Long>> outcome = Optional.empty();
     private volatile boolean failed;
 
-    private Job(Kind kind, long id) {
+    private Job(Kind kind, long id, String title, long allRows) {
       this.kind = kind;
       this.id = id;
+      this.title = title;
+      this.allRows = allRows;
     }
 
-    Kind kind() {
-      return kind;
+    String title() {
+      return title;
     }
 
-    /** Of the draft, or of the import that is undone. */
-    long id() {
-      return id;
+    long allRows() {
+      return allRows;
     }
 
     long rows() {

@@ -10,11 +10,10 @@ import java.util.Map;
  *
  * @param path of the page itself; {@code path/stop} stops the work
  * @param what key of what is being done
- * @param allRows how many rows there are; 0 where nobody knows yet
  */
-record ProgressView(Pages pages, String path, String what, String title, long allRows) {
+record ProgressView(Pages pages, String path, String what) {
   void show(Context ctx, Job job) {
-    Map<String, Object> model = Map.of("path", path, "what", what, "title", title, "rows", job.rows(), "allRows", allRows,
+    Map<String, Object> model = Map.of("path", path, "what", what, "title", job.title(), "rows", job.rows(), "allRows", job.allRows(),
         "stopping", job.isCancelled());
     pages.show(ctx, Pages.wantsFragment(ctx) ? "importing/progress :: progress" : "importing/progress", model);
   }

@@ -78,7 +78,7 @@ final class ReviewPages implements Routes {
     Optional<Job> job = desk.jobs().of(Kind.REVIEW, draft.id());
     Optional<KeptReview> review = desk.review(draft);
     if (job.isPresent() && !job.get().isDone()) {
-      new ProgressView(pages, "/import/" + draft.id() + "/review", "review", draft.fileName(), 0).show(ctx, job.get());
+      new ProgressView(pages, "/import/" + draft.id() + "/review", "review").show(ctx, job.get());
     } else if (review.isPresent()) {
       show(ctx, draft, review.get(), Refused.NONE);
     } else {

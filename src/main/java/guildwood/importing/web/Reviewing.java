@@ -26,7 +26,7 @@ final class Reviewing {
 
   /** Starts, or says why it cannot: other work is under way. */
   Optional<Finding> start(ImportDraft draft) {
-    return desk.jobs().start(Kind.REVIEW, draft.id(), progress -> look(draft, progress)).isPresent()
+    return desk.jobs().start(Kind.REVIEW, draft.id(), draft.fileName(), 0, progress -> look(draft, progress)).isPresent()
         ? Optional.empty() : Optional.of(Finding.of("done.import-busy", ""));
   }
 

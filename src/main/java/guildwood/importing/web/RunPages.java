@@ -59,7 +59,7 @@ final class RunPages implements Routes {
     ImportRun run = run(ctx);
     Optional<Job> job = desk.jobs().of(Kind.UNDO, run.id());
     if (job.isPresent() && !job.get().isDone()) {
-      new ProgressView(pages, "/imports/" + run.id() + "/undo", "undo", run.title(), 0).show(ctx, job.get());
+      new ProgressView(pages, "/imports/" + run.id() + "/undo", "undo").show(ctx, job.get());
     } else if (Pages.wantsFragment(ctx)) {
       ctx.header("HX-Refresh", "true");
     } else if (run.undoneAt().isPresent()) {
@@ -83,7 +83,7 @@ final class RunPages implements Routes {
       ctx.redirect("/imports/" + run.id(), HttpStatus.SEE_OTHER);
       return;
     }
-    Optional<Job> job = desk.jobs().start(Kind.UNDO, run.id(),
+    Optional<Job> job = desk.jobs().start(Kind.UNDO, run.id(), run.title(), 0,
         progress -> desk.imports().undo(run.id(), desk.clock().instant()).map(report -> run.id()));
     if (job.isEmpty()) {
       pages.goOn(ctx, "/imports/" + run.id(), Finding.of("done.import-busy", ""));

@@ -153,7 +153,7 @@ class ReviewHttpTest {
     Page file = visitor.get(draft + "/unread.csv");
     assertEquals("attachment; filename=\"unread-rows.csv\"", file.headers().get("content-disposition"));
     String[] lines = file.html().split("\r\n");
-    assertEquals("Botanical name,Common name,Height (ft),Bloom,Lore,Row in the first file,Why it was not brought in", lines[0]);
+    assertEquals("Botanical name,Common name,Height (ft),Bloom,Lore,Row in the first file,Why it stayed out", lines[0]);
     assertEquals(4, lines.length);
     assertTrue(lines[1].startsWith("Inventia nova,made-up plant,tall,July,,4,"), lines[1]);
     assertTrue(lines[2].startsWith("Inventia altera,,4,Smarch,'=1+1,5,"), lines[2]);
