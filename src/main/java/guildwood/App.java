@@ -201,7 +201,7 @@ public final class App implements AutoCloseable {
     routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, workDesk, clock));
     routes.add(new WorkPages(pages, workDesk));
     routes.add(new NowPages(pages, workDesk));
     routes.add(new PlantsPages(pages, workDesk));
