@@ -43,6 +43,7 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.materials.MaterialLosses;
 import guildwood.materials.MaterialRecords;
 import guildwood.materials.Needs;
 import guildwood.materials.store.SqlMaterialRecords;
@@ -167,7 +168,7 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
+    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys(), site -> MaterialLosses.of(materials, site)));
     BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
     routes.add(bedPages);
     routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
