@@ -43,6 +43,7 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.materials.MaterialLosses;
 import guildwood.materials.MaterialRecords;
 import guildwood.materials.Needs;
 import guildwood.materials.store.SqlMaterialRecords;
@@ -63,6 +64,7 @@ import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
 import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.GeoPages;
 import guildwood.siteplan.web.PicturePages;
 import guildwood.siteplan.web.PlanPages;
 import guildwood.siteplan.web.ShapePages;
@@ -175,7 +177,7 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
+    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys(), site -> MaterialLosses.of(materials, site)));
     BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
     routes.add(bedPages);
     routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
@@ -187,6 +189,7 @@ public final class App implements AutoCloseable {
     routes.add(planPages);
     routes.add(new PicturePages(pages, planPages, uploads));
     routes.add(new ShapePages(pages, planPages));
+    routes.add(new GeoPages(pages, planPages, uploads));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
@@ -196,7 +199,7 @@ public final class App implements AutoCloseable {
     routes.add(new ComparePages(pages, desk, drafts, compositions));
     routes.add(new WhyPages(pages, desk, drafts, compositions));
     routes.add(new DraftPages(pages, desk, drafts, compositions, clock));
-    routes.add(new GuildPages(pages, desk, drafts));
+    routes.add(new GuildPages(pages, desk, drafts, compositions));
     Drawings drawings = new Drawings(scenes, plans, new SqlBedSpots(database));
     routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
