@@ -48,6 +48,7 @@ import guildwood.importing.store.SqlImports;
 import guildwood.importing.web.ImportDesk;
 import guildwood.importing.web.ImportJobs;
 import guildwood.importing.web.ImportRoutes;
+import guildwood.materials.MaterialLosses;
 import guildwood.materials.MaterialRecords;
 import guildwood.materials.Needs;
 import guildwood.materials.store.SqlMaterialRecords;
@@ -68,6 +69,7 @@ import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
 import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.GeoPages;
 import guildwood.siteplan.web.PicturePages;
 import guildwood.siteplan.web.PlanPages;
 import guildwood.siteplan.web.ShapePages;
@@ -176,7 +178,7 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
+    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys(), site -> MaterialLosses.of(materials, site)));
     BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
     routes.add(bedPages);
     routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
@@ -188,6 +190,7 @@ public final class App implements AutoCloseable {
     routes.add(planPages);
     routes.add(new PicturePages(pages, planPages, uploads));
     routes.add(new ShapePages(pages, planPages));
+    routes.add(new GeoPages(pages, planPages, uploads));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
@@ -197,12 +200,12 @@ public final class App implements AutoCloseable {
     routes.add(new ComparePages(pages, desk, drafts, compositions));
     routes.add(new WhyPages(pages, desk, drafts, compositions));
     routes.add(new DraftPages(pages, desk, drafts, compositions, clock));
-    routes.add(new GuildPages(pages, desk, drafts));
+    routes.add(new GuildPages(pages, desk, drafts, compositions));
     Drawings drawings = new Drawings(scenes, plans, new SqlBedSpots(database));
     routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, workDesk, clock));
     routes.add(new WorkPages(pages, workDesk));
     routes.add(new NowPages(pages, workDesk));
     routes.add(new PlantsPages(pages, workDesk));
