@@ -238,7 +238,11 @@ public final class App implements AutoCloseable {
 
   /** What can be taken away beside the library; each feature adds its line. */
   private static List<Takeable> takeables() {
-    return List.of();
+    return List.of(
+        new Takeable("take.plan", "take.plan.help", "/sites"),
+        new Takeable("take.drawing", "take.drawing.help", "/sites"),
+        new Takeable("take.calendar", "take.calendar.help", "/sites"),
+        new Takeable("take.shopping", "take.shopping.help", "/sites"));
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
