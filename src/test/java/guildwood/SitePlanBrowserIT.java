@@ -274,12 +274,13 @@ class SitePlanBrowserIT {
       plain.driver().get("http://127.0.0.1:" + app.port() + "/sites/1/plan/water/new");
       assertTrue(plain.driver().findElements(By.cssSelector(".plan-tools:not([hidden])")).isEmpty());
       plain.driver().findElement(By.id("plan-add")).click();
+      plain.await().withMessage("a fifth row").until(d -> d.findElements(By.id("x.5")).size() == 1);
       String[] corners = {"70", "0", "74", "0", "74", "4", "70", "4", "69", "2"};
       for (int i = 0; i < corners.length; i++) {
         plain.driver().findElement(By.id((i % 2 == 0 ? "x." : "y.") + (i / 2 + 1))).sendKeys(corners[i]);
       }
       plain.driver().findElement(By.id("plan-save")).click();
-      assertTrue(plain.text().contains("Water 2 is on the plan."), plain.text());
+      plain.await().withMessage("the water on the plan").until(d -> plain.text().matches("(?s).*Water \\d is on the plan\\..*"));
     }
   }
 }
