@@ -43,6 +43,12 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.importing.store.SqlImportDrafts;
+import guildwood.importing.store.SqlImports;
+import guildwood.importing.web.ImportDesk;
+import guildwood.importing.web.ImportJobs;
+import guildwood.importing.web.ImportRoutes;
+import guildwood.materials.MaterialLosses;
 import guildwood.materials.MaterialRecords;
 import guildwood.materials.Needs;
 import guildwood.materials.store.SqlMaterialRecords;
@@ -63,10 +69,10 @@ import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
 import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.GeoPages;
 import guildwood.siteplan.web.PicturePages;
 import guildwood.siteplan.web.PlanPages;
 import guildwood.siteplan.web.ShapePages;
-import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
 import guildwood.species.web.SourcePages;
@@ -105,19 +111,16 @@ import java.util.concurrent.atomic.AtomicReference;
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
   private final Settings settings;
-  private final Database database;
-  private final FileRoom files;
-  private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
+  private final List<Runnable> endings;
 
-  private App(Settings settings, Database database, FileRoom files, Compositions compositions, Javalin server, List<String> greeting) {
+  /** @param endings what ends what was begun, once no more requests are answered, in this order */
+  private App(Settings settings, Javalin server, List<String> greeting, List<Runnable> endings) {
     this.settings = settings;
-    this.database = database;
-    this.files = files;
-    this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
+    this.endings = List.copyOf(endings);
   }
 
   /** Opens the database and serves the pages until {@link #close}. */
@@ -140,7 +143,7 @@ public final class App implements AutoCloseable {
     Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
     Uploads uploads = new Uploads(files.of("incoming"));
     Accounts accounts = new SqlAccounts(database);
-    SpeciesRecords species = new SqlSpeciesRecords(database);
+    SqlSpeciesRecords species = new SqlSpeciesRecords(database);
     FirstFilling.fill(species, messages, FirstFilling.SEED);
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
@@ -175,7 +178,7 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
+    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys(), site -> MaterialLosses.of(materials, site)));
     BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
     routes.add(bedPages);
     routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
@@ -187,6 +190,7 @@ public final class App implements AutoCloseable {
     routes.add(planPages);
     routes.add(new PicturePages(pages, planPages, uploads));
     routes.add(new ShapePages(pages, planPages));
+    routes.add(new GeoPages(pages, planPages, uploads));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
@@ -201,7 +205,7 @@ public final class App implements AutoCloseable {
     routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, workDesk, clock));
     routes.add(new WorkPages(pages, workDesk));
     routes.add(new NowPages(pages, workDesk));
     routes.add(new PlantsPages(pages, workDesk));
@@ -219,6 +223,9 @@ public final class App implements AutoCloseable {
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
+    ImportJobs importJobs = new ImportJobs();
+    routes.add(new ImportRoutes(pages, uploads, new ImportDesk(new SqlImportDrafts(database), new SqlImports(database, species), importJobs,
+        species::library, files.of("imports"), clock)));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));
@@ -226,7 +233,7 @@ public final class App implements AutoCloseable {
     if (!settings.demo() && !accounts.anyExists()) {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
-    return new App(settings, database, files, compositions, server, greeting);
+    return new App(settings, server, greeting, List.of(compositions::close, importJobs::close, database::close, files::close));
   }
 
   /** What can be taken away beside the library; each feature adds its line. */
@@ -282,8 +289,6 @@ public final class App implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
-    compositions.close();
-    database.close();
-    files.close();
+    endings.forEach(Runnable::run);
   }
 }
