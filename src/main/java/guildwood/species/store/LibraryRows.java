@@ -4,6 +4,7 @@ import guildwood.kernel.Checked;
 import guildwood.kernel.Source;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
+import guildwood.species.SpeciesNote;
 import guildwood.species.Statement;
 import guildwood.species.WrittenStatement;
 import java.util.ArrayList;
@@ -22,6 +23,9 @@ final class LibraryRows {
       row.getLong("id"), row.getString("species_id"), row.getString("trait"), row.getString("item"),
       row.getString("entered"), row.getString("source_id"), row.getString("evidence") == null ? "" : row.getString("evidence"),
       row.getBoolean("chosen"), row.getString("note"));
+
+  static final RowMapper<SpeciesNote> NOTE = (row, ctx) ->
+      new SpeciesNote(row.getLong("id"), row.getString("species_id"), row.getString("text"), row.getString("source_id"));
 
   private static final RowMapper<Source> SOURCE = (row, ctx) -> {
     int published = row.getInt("published_year");
