@@ -43,6 +43,12 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.importing.store.SqlImportDrafts;
+import guildwood.importing.store.SqlImports;
+import guildwood.importing.web.ImportDesk;
+import guildwood.importing.web.ImportJobs;
+import guildwood.importing.web.ImportRoutes;
+import guildwood.materials.MaterialLosses;
 import guildwood.materials.MaterialRecords;
 import guildwood.materials.Needs;
 import guildwood.materials.store.SqlMaterialRecords;
@@ -67,7 +73,6 @@ import guildwood.siteplan.web.GeoPages;
 import guildwood.siteplan.web.PicturePages;
 import guildwood.siteplan.web.PlanPages;
 import guildwood.siteplan.web.ShapePages;
-import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
 import guildwood.species.web.SourcePages;
@@ -86,6 +91,7 @@ import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
 import guildwood.web.Uploads;
+import guildwood.workplan.WorkRecords;
 import guildwood.workplan.store.SqlWork;
 import guildwood.workplan.web.CalendarRoute;
 import guildwood.workplan.web.NowPages;
@@ -106,19 +112,16 @@ import java.util.concurrent.atomic.AtomicReference;
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
   private final Settings settings;
-  private final Database database;
-  private final FileRoom files;
-  private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
+  private final List<Runnable> endings;
 
-  private App(Settings settings, Database database, FileRoom files, Compositions compositions, Javalin server, List<String> greeting) {
+  /** @param endings what ends what was begun, once no more requests are answered, in this order */
+  private App(Settings settings, Javalin server, List<String> greeting, List<Runnable> endings) {
     this.settings = settings;
-    this.database = database;
-    this.files = files;
-    this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
+    this.endings = List.copyOf(endings);
   }
 
   /** Opens the database and serves the pages until {@link #close}. */
@@ -141,7 +144,7 @@ public final class App implements AutoCloseable {
     Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
     Uploads uploads = new Uploads(files.of("incoming"));
     Accounts accounts = new SqlAccounts(database);
-    SpeciesRecords species = new SqlSpeciesRecords(database);
+    SqlSpeciesRecords species = new SqlSpeciesRecords(database);
     FirstFilling.fill(species, messages, FirstFilling.SEED);
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
@@ -154,6 +157,7 @@ public final class App implements AutoCloseable {
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
     MaterialRecords materials = new SqlMaterialRecords(database);
+    WorkRecords work = new SqlWork(database);
     Needs needs = new Needs(beds, plans, guilds, species::library, materials);
     Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
     Compositions compositions = new Compositions();
@@ -162,9 +166,10 @@ public final class App implements AutoCloseable {
       DemoSite.fill(sites, beds, surroundings, species, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
+      DemoWork.fill(sites, work);
       DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
-    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
+    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, work, clock);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -176,11 +181,11 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
+    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys(), site -> MaterialLosses.of(materials, site)));
     BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
     routes.add(bedPages);
     routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
-    routes.add(new BedFormPages(pages, sites, beds));
+    routes.add(new BedFormPages(pages, sites, beds, outlines));
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));
     routes.add(new SkylinePages(pages, scenes, surroundings));
@@ -203,7 +208,7 @@ public final class App implements AutoCloseable {
     routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, workDesk, clock));
     routes.add(new WorkPages(pages, workDesk));
     routes.add(new NowPages(pages, workDesk));
     routes.add(new PlantsPages(pages, workDesk));
@@ -221,6 +226,9 @@ public final class App implements AutoCloseable {
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
+    ImportJobs importJobs = new ImportJobs();
+    routes.add(new ImportRoutes(pages, uploads, new ImportDesk(new SqlImportDrafts(database), new SqlImports(database, species), importJobs,
+        species::library, files.of("imports"), clock)));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));
@@ -228,12 +236,16 @@ public final class App implements AutoCloseable {
     if (!settings.demo() && !accounts.anyExists()) {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
-    return new App(settings, database, files, compositions, server, greeting);
+    return new App(settings, server, greeting, List.of(compositions::close, importJobs::close, database::close, files::close));
   }
 
   /** What can be taken away beside the library; each feature adds its line. */
   private static List<Takeable> takeables() {
-    return List.of();
+    return List.of(
+        new Takeable("take.plan", "take.plan.help", "/sites"),
+        new Takeable("take.drawing", "take.drawing.help", "/sites"),
+        new Takeable("take.calendar", "take.calendar.help", "/sites"),
+        new Takeable("take.shopping", "take.shopping.help", "/sites"));
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
@@ -284,8 +296,6 @@ public final class App implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
-    compositions.close();
-    database.close();
-    files.close();
+    endings.forEach(Runnable::run);
   }
 }

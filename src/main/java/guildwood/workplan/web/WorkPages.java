@@ -9,7 +9,6 @@ import guildwood.web.Pages;
 import guildwood.web.Routes;
 import guildwood.workplan.Count;
 import guildwood.workplan.Done;
-import guildwood.workplan.Schedule;
 import guildwood.workplan.WorkStep;
 import guildwood.workplan.WorkTask;
 import io.javalin.config.RoutesConfig;
@@ -61,7 +60,7 @@ public final class WorkPages implements Routes {
     model.put("site", site.site());
     model.put("bed", site.bed().orElse(null));
     model.put("at", site);
-    model.put("work", WorkView.of(Schedule.of(site.plan(), site.settings(), site.year(), site.today()), words));
+    model.put("work", WorkView.of(site, words));
     model.put("day", words.weekday(site.settings().day()));
     model.put("session", words.time(site.settings().sessionHours() * 60));
     model.put("people", site.settings().people());

@@ -35,7 +35,9 @@ public record WorkView(List<Day> days, int steps, String hours, int putOff) {
   public record Row(String task, String line, String time, String window, boolean putOff, boolean weekly, List<String> advice, String number,
       String unit, boolean tick) {}
 
-  static WorkView of(Schedule schedule, WorkWords words) {
+  /** The work of a site or bed as it is planned today. */
+  public static WorkView of(SiteAtWork site, WorkWords words) {
+    Schedule schedule = Schedule.of(site.plan(), site.settings(), site.year(), site.today());
     Map<LocalDate, List<Schedule.Dated>> byDay = new LinkedHashMap<>();
     schedule.steps().forEach(dated -> byDay.computeIfAbsent(dated.day(), day -> new ArrayList<>()).add(dated));
     List<Day> days = new ArrayList<>();

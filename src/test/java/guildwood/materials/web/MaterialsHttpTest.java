@@ -170,6 +170,17 @@ class MaterialsHttpTest {
   }
 
   @Test
+  void removingTheSiteTellsThatItsRecordsGo() {
+    String remove = materials.replace("/materials", "/remove");
+    assertFalse(visitor.get(remove).says("of mulch"));
+    visitor.submit(materials + "/load");
+    visitor.submit(materials + "/done", "need", small + ".wood-chips");
+    assertTrue(visitor.get(remove).says("one delivery of mulch and one record of what was laid"));
+    assertEquals(303, visitor.post(remove).status());
+    assertEquals(404, visitor.get(materials).status());
+  }
+
+  @Test
   void badPartsAreRefused() {
     Page page = visitor.post(materials + "/at/" + large + "/laid", "need", large + ".straw", "amount", "2");
     assertEquals(422, page.status());

@@ -52,9 +52,8 @@ class DataPackageMutationProperties {
 
   @BeforeAll
   static void write() throws IOException {
-    SpeciesLibrary library = library();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DataPackageWriter.write(LibraryExtract.whole(library, Map.of()), MESSAGES, out);
+    DataPackageWriter.write(extract(), MESSAGES, out);
     zip = out.toByteArray();
     files = new LinkedHashMap<>();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
@@ -64,11 +63,11 @@ class DataPackageMutationProperties {
     }
   }
 
-  private static SpeciesLibrary library() {
+  private static LibraryExtract extract() {
     try (Database database = Database.inMemory()) {
       SqlSpeciesRecords records = new SqlSpeciesRecords(database);
-      records.bring(AnyContents.of(7, 2));
-      return records.library();
+      records.addAll(AnyContents.of(7, 2));
+      return LibraryExtract.whole(records.library(), LibraryExtract.Beside.of(records));
     }
   }
 
@@ -109,13 +108,13 @@ class DataPackageMutationProperties {
       assertTrue(contents.species().containsKey(statement.speciesId()), statement.toString());
       assertTrue(contents.sources().stream().anyMatch(s -> s.id().equals(statement.sourceId())), statement.toString());
     }
-    LibraryMerge merge = LibraryMerge.of(new SpeciesLibrary(0, List.of(), List.of(), Map.of()), Map.of(), contents, id -> true);
+    LibraryMerge merge = LibraryMerge.of(new SpeciesLibrary(0, List.of(), List.of(), Map.of()), LibraryExtract.Beside.NOTHING, contents, id -> true);
     assertEquals(contents, merge.additions(), "nothing is there yet, so all of it is new");
   }
 
   private static void isKeptWhole(SqlSpeciesRecords records, LibraryContents contents) {
     SpeciesLibrary before = records.library();
-    LibraryMerge merge = records.bring(contents);
+    LibraryMerge merge = records.addAll(contents);
     SpeciesLibrary after = records.library();
     assertEquals(before.species().size() + merge.additions().species().size(), after.species().size());
     assertEquals(values(before) + merge.additions().statements().size(), values(after));
