@@ -35,7 +35,7 @@ record HeaderText(List<String> words, Optional<ColumnUnit> unit) {
   private static final Set<String> ONLY_APART = Set.of("in", "m", "c", "f", "h", "d", "days", "hours", "hr", "hrs", "foot");
 
   private static final Pattern APART = Pattern.compile("[(\\[{]([^)\\]}]*)[)\\]}]|[,;:/]\\s*([^,;:/()\\[\\]]+)$");
-  private static final Pattern CAMEL = Pattern.compile("(?<=[\\p{Ll}])(?=\\p{Lu})");
+  private static final Pattern CAMEL = Pattern.compile("(?<=\\p{Ll}{2})(?=\\p{Lu})");
   private static final Set<String> FILLERS = Set.of("mature", "maturity", "at", "plant", "plants", "average", "avg", "typical", "usual", "the",
       "of", "expected", "adult", "ultimate", "range", "approx", "approximate", "required", "mean", "final", "when", "grown", "species",
       "your", "our", "my", "s", "a", "day", "per", "yes", "no", "y", "n", "x", "degrees", "deg", "and", "or", "est", "estimated", "total",

@@ -2,16 +2,20 @@ package guildwood.importing;
 
 import guildwood.importing.RowReading.Note;
 import guildwood.importing.RowSpecies.Taken;
+import guildwood.kernel.Finding;
+import guildwood.species.Holding;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.species.SpeciesNames;
 import guildwood.species.Statement;
 import guildwood.species.TraitValue;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What becomes of one row after the other. */
 final class Outcomes {
@@ -19,14 +23,16 @@ final class Outcomes {
   private final RowReader reader;
   private final RowSpecies species;
   private final ValueMemory memory;
+  private final Map<String, Holding> held;
   /** Names as they will be, of species that several rows are about or that are in the library. */
   private final Map<String, SpeciesNames> grown = new HashMap<>();
 
-  Outcomes(ImportPlan plan, SpeciesLibrary library, ValueMemory memory) {
+  Outcomes(ImportPlan plan, SpeciesLibrary library, Map<String, Holding> holdings, ValueMemory memory) {
     this.plan = plan;
     this.reader = new RowReader(plan.mapping());
     this.species = new RowSpecies(library, plan.decisions().names());
     this.memory = memory;
+    this.held = new HashMap<>(holdings);
   }
 
   RowOutcome of(TableRow row) {
@@ -54,12 +60,38 @@ final class Outcomes {
     names.refused().forEach(refused -> plan.mapping().columns().stream()
         .filter(c -> c.meaning().is(refused.kind()) && reading.used().contains(c.column())).findFirst()
         .ifPresent(c -> unread.add(new Unread(reading.row(), c.column(), c.header(), textOf(refused.kind(), reading), refused.reason()))));
+    held(reading, taken.speciesId()).forEach(unread::add);
     if (taken.known().isPresent() || memory.isRepeated(reading)) {
       grown.put(taken.speciesId(), names.names());
     }
     List<ValueOutcome> values = reading.values().stream().map(value -> outcome(taken, reading, value)).toList();
     return new RowOutcome(reading, taken.fate(), taken.speciesId(), names.names(), !isNew && names.changed(), taken.near(), values,
         notes(reading, names.names()), unread);
+  }
+
+  /** What is at hand and what it costs stays as it is known; a table that says otherwise is told so. */
+  private List<Unread> held(RowReading reading, String speciesId) {
+    List<Unread> differing = new ArrayList<>();
+    Holding before = held.getOrDefault(speciesId, Holding.none(speciesId));
+    int plants = reading.plantsOnHand().orElse(before.plantsOnHand());
+    if (before.plantsOnHand() != 0 && plants != before.plantsOnHand()) {
+      differs(Meaning.Kind.ON_HAND, reading, String.valueOf(plants), Finding.of("import.holding-differs", "", before.plantsOnHand())).ifPresent(differing::add);
+      plants = before.plantsOnHand();
+    }
+    OptionalInt cents = before.priceCents().isPresent() ? before.priceCents() : reading.priceCents();
+    if (reading.priceCents().isPresent() && !cents.equals(reading.priceCents())) {
+      String price = BigDecimal.valueOf(reading.priceCents().getAsInt(), 2).toPlainString();
+      differs(Meaning.Kind.PRICE, reading, price, Finding.of("import.price-differs", "", BigDecimal.valueOf(cents.getAsInt(), 2).toPlainString()))
+          .ifPresent(differing::add);
+    }
+    if (held.containsKey(speciesId) || memory.isRepeated(reading)) {
+      held.put(speciesId, new Holding(speciesId, plants, before.plantsToPropagate(), cents));
+    }
+    return differing;
+  }
+
+  private Optional<Unread> differs(Meaning.Kind kind, RowReading reading, String text, Finding reason) {
+    return plan.mapping().first(kind).map(c -> new Unread(reading.row(), c.column(), c.header(), text, reason));
   }
 
   private static String textOf(Meaning.Kind kind, RowReading reading) {

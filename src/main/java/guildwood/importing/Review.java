@@ -2,8 +2,10 @@ package guildwood.importing;
 
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
+import guildwood.species.Holding;
 import guildwood.species.SpeciesLibrary;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Goes through a table row by row and tells what an import of it does: the dry run, and the import itself. Nothing of the
@@ -17,11 +19,23 @@ public final class Review {
 
   private final ImportPlan plan;
   private final SpeciesLibrary library;
+  private final Map<String, Holding> holdings;
 
-  /** @param library the state of the library that the import meets */
-  public Review(ImportPlan plan, SpeciesLibrary library) {
+  /**
+   * A review of an import.
+   *
+   * @param library the state of the library that the import meets
+   * @param holdings what the owner has by then, by species id
+   */
+  public Review(ImportPlan plan, SpeciesLibrary library, Map<String, Holding> holdings) {
     this.plan = plan;
     this.library = library;
+    this.holdings = holdings;
+  }
+
+  /** A review where nothing is at hand yet. */
+  public Review(ImportPlan plan, SpeciesLibrary library) {
+    this(plan, library, Map.of());
   }
 
   /** Is shown what becomes of each row. */
@@ -48,7 +62,7 @@ public final class Review {
       return Checked.refused(memory.findings());
     }
     Counting counts = new Counting();
-    Outcomes outcomes = new Outcomes(plan, library, memory.orThrow());
+    Outcomes outcomes = new Outcomes(plan, library, holdings, memory.orThrow());
     Checked<Long> read = rows.rows(row -> {
       RowOutcome outcome = outcomes.of(row);
       counts.add(outcome);

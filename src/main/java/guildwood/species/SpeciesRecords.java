@@ -47,6 +47,9 @@ public interface SpeciesRecords {
   /** Statements in the bin, of species in use, in the order they were kept. */
   List<WrittenStatement> binnedStatements();
 
+  /** What is kept with a species beside its values, in the order it came. */
+  List<SpeciesNote> notes(String speciesId);
+
   void add(Source source);
 
   void change(Source source);

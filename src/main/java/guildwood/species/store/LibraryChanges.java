@@ -44,7 +44,7 @@ final class LibraryChanges {
 
   void rename(String id, SpeciesNames names) {
     one(bind(handle.createUpdate("update species set scientific_name = :name, common_names = :common, "
-        + "family = :family, synonyms = :synonyms where id = :id"), id, names), id);
+        + "family = :family, synonyms = :synonyms, edited = true where id = :id"), id, names), id);
   }
 
   void setRemoved(String speciesId, boolean removed) {
@@ -59,7 +59,7 @@ final class LibraryChanges {
 
   void changeStatement(WrittenStatement s) {
     one(bind(handle.createUpdate("update statement set chosen = chosen and item = :item, item = :item, "
-        + "entered = :entered, source_id = :source, evidence = :evidence, note = :note "
+        + "entered = :entered, source_id = :source, evidence = :evidence, note = :note, edited = true "
         + "where id = :id and species_id = :species and trait = :trait"), s).bind("id", s.id()), s.id());
   }
 

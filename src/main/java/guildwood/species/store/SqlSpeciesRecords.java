@@ -9,6 +9,7 @@ import guildwood.species.LibraryMerge;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.species.SpeciesNames;
+import guildwood.species.SpeciesNote;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.Statement;
 import guildwood.species.WrittenStatement;
@@ -22,6 +23,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
 
 /**
  * The library in the database. Changes follow one another under one lock, and each leaves a fresh
@@ -174,6 +176,27 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
     return merge;
   }
 
+  @Override
+  public List<SpeciesNote> notes(String speciesId) {
+    return database.read(handle -> handle.createQuery("select * from species_note where species_id = :id order by id").bind("id", speciesId)
+        .map((row, ctx) -> new SpeciesNote(row.getLong("id"), speciesId, row.getString("text"), row.getString("source_id"))).list());
+  }
+
+  /**
+   * A change that another store makes to the library, in one transaction and in turn with all others.
+   *
+   * @param work is given the library as it stands; what it throws takes everything back
+   */
+  public synchronized <T> T changeLibrary(BiFunction<SpeciesLibrary, Handle, T> work) {
+    T result = database.change(handle -> {
+      T done = work.apply(library, handle);
+      new LibraryChanges(handle).nextRevision();
+      return done;
+    });
+    library = database.read(LibraryRows::read);
+    return result;
+  }
+
   private void change(Consumer<LibraryChanges> work) {
     changeAnd(changes -> {
       work.accept(changes);
@@ -181,14 +204,7 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
     });
   }
 
-  private synchronized <T> T changeAnd(Function<LibraryChanges, T> work) {
-    T result = database.change(handle -> {
-      LibraryChanges changes = new LibraryChanges(handle);
-      T done = work.apply(changes);
-      changes.nextRevision();
-      return done;
-    });
-    library = database.read(LibraryRows::read);
-    return result;
+  private <T> T changeAnd(Function<LibraryChanges, T> work) {
+    return changeLibrary((before, handle) -> work.apply(new LibraryChanges(handle)));
   }
 }

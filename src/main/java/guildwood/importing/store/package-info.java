@@ -1,0 +1,2 @@
+/** Imports, their drafts and saved mappings in the database. */
+package guildwood.importing.store;
