@@ -116,11 +116,13 @@ final class SeparatorGuess {
         first = rows == 0 ? record.size() : first;
         rows++;
         several += record.size() > 1 ? 1 : 0;
+        // Marks on both sides of a cell are quoting, and such a file is not to be taken for one without.
+        whole &= quotes != Quotes.PLAIN || record.stream().noneMatch(cell -> cell.length() > 1 && cell.startsWith("\"") && cell.endsWith("\""));
         widths.merge(record.size(), 1, Integer::sum);
       }
     } catch (IOException e) {
       // Where the sample was cut, so may be its last record; but not half of all there is.
-      whole = cut && text.readToEnd && end > sample.length() / 2;
+      whole &= cut && text.readToEnd && end > sample.length() / 2;
     }
     int mode = widths.entrySet().stream().filter(e -> e.getKey() > 1).mapToInt(Map.Entry::getValue).max().orElse(0);
     return new Shape(whole, rows, several, mode, widths.getOrDefault(first, 0), first);
