@@ -43,6 +43,12 @@ import guildwood.guild.web.GuildPages;
 import guildwood.guild.web.ProposalPages;
 import guildwood.guild.web.WhyPages;
 import guildwood.guild.web.WishPages;
+import guildwood.importing.store.SqlImportDrafts;
+import guildwood.importing.store.SqlImports;
+import guildwood.importing.web.ImportDesk;
+import guildwood.importing.web.ImportJobs;
+import guildwood.importing.web.ImportRoutes;
+import guildwood.materials.MaterialLosses;
 import guildwood.materials.MaterialRecords;
 import guildwood.materials.Needs;
 import guildwood.materials.store.SqlMaterialRecords;
@@ -50,7 +56,6 @@ import guildwood.materials.web.MaterialPages;
 import guildwood.materials.web.MaterialSettingsPages;
 import guildwood.materials.web.PlacePages;
 import guildwood.materials.web.RunoffPages;
-import guildwood.materials.web.ShoppingListRoute;
 import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
@@ -64,10 +69,10 @@ import guildwood.siteplan.PlanDesk;
 import guildwood.siteplan.PlanRecords;
 import guildwood.siteplan.store.SqlPlanRecords;
 import guildwood.siteplan.store.SqlPlanSheets;
+import guildwood.siteplan.web.GeoPages;
 import guildwood.siteplan.web.PicturePages;
 import guildwood.siteplan.web.PlanPages;
 import guildwood.siteplan.web.ShapePages;
-import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.species.web.BinPages;
 import guildwood.species.web.SourcePages;
@@ -86,6 +91,14 @@ import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
 import guildwood.web.Uploads;
+import guildwood.workplan.store.SqlWork;
+import guildwood.workplan.web.CalendarRoute;
+import guildwood.workplan.web.NowPages;
+import guildwood.workplan.web.PlantsPages;
+import guildwood.workplan.web.ShoppingListRoute;
+import guildwood.workplan.web.WorkDesk;
+import guildwood.workplan.web.WorkPages;
+import guildwood.workplan.web.WorkSettingsPages;
 import io.javalin.Javalin;
 import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
@@ -98,19 +111,16 @@ import java.util.concurrent.atomic.AtomicReference;
 /** Wires the parts together and serves them. The only class that names both pages and stores. */
 public final class App implements AutoCloseable {
   private final Settings settings;
-  private final Database database;
-  private final FileRoom files;
-  private final Compositions compositions;
   private final Javalin server;
   private final List<String> greeting;
+  private final List<Runnable> endings;
 
-  private App(Settings settings, Database database, FileRoom files, Compositions compositions, Javalin server, List<String> greeting) {
+  /** @param endings what ends what was begun, once no more requests are answered, in this order */
+  private App(Settings settings, Javalin server, List<String> greeting, List<Runnable> endings) {
     this.settings = settings;
-    this.database = database;
-    this.files = files;
-    this.compositions = compositions;
     this.server = server;
     this.greeting = List.copyOf(greeting);
+    this.endings = List.copyOf(endings);
   }
 
   /** Opens the database and serves the pages until {@link #close}. */
@@ -133,7 +143,7 @@ public final class App implements AutoCloseable {
     Pages pages = new Pages(new Templates(messages), messages, csrf, settings.demo());
     Uploads uploads = new Uploads(files.of("incoming"));
     Accounts accounts = new SqlAccounts(database);
-    SpeciesRecords species = new SqlSpeciesRecords(database);
+    SqlSpeciesRecords species = new SqlSpeciesRecords(database);
     FirstFilling.fill(species, messages, FirstFilling.SEED);
     Sites sites = new SqlSites(database);
     Beds beds = new SqlBeds(database);
@@ -151,11 +161,12 @@ public final class App implements AutoCloseable {
     Compositions compositions = new Compositions();
     SurveyReadings readings = new SurveyReadings(new SqlSurveys(database), IndicatorFiles.read());
     if (settings.demo()) {
-      DemoSite.fill(sites, beds, surroundings, guilds, desk, clock);
+      DemoSite.fill(sites, beds, surroundings, species, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
       DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
+    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -167,11 +178,11 @@ public final class App implements AutoCloseable {
     routes.add(new HomePages(pages, sites, beds, species::library));
     // The first route that matches answers: /sites/new before /sites/{id}.
     routes.add(new SiteFormPages(pages, sites));
-    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys()));
+    routes.add(new SitePages(pages, sites, beds, surroundings, readings.surveys(), site -> MaterialLosses.of(materials, site)));
     BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
     routes.add(bedPages);
     routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
-    routes.add(new BedFormPages(pages, sites, beds));
+    routes.add(new BedFormPages(pages, sites, beds, outlines));
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));
     routes.add(new SkylinePages(pages, scenes, surroundings));
@@ -179,6 +190,7 @@ public final class App implements AutoCloseable {
     routes.add(planPages);
     routes.add(new PicturePages(pages, planPages, uploads));
     routes.add(new ShapePages(pages, planPages));
+    routes.add(new GeoPages(pages, planPages, uploads));
     routes.add(new SurveyFormPages(pages, sites, beds, readings, clock));
     routes.add(new PickPages(pages, sites, beds, readings, clock));
     routes.add(new SurveyPages(pages, sites, beds, readings));
@@ -188,16 +200,21 @@ public final class App implements AutoCloseable {
     routes.add(new ComparePages(pages, desk, drafts, compositions));
     routes.add(new WhyPages(pages, desk, drafts, compositions));
     routes.add(new DraftPages(pages, desk, drafts, compositions, clock));
-    routes.add(new GuildPages(pages, desk, drafts));
+    routes.add(new GuildPages(pages, desk, drafts, compositions));
     Drawings drawings = new Drawings(scenes, plans, new SqlBedSpots(database));
     routes.add(new DrawingPages(pages, desk, drawings));
     AtomicReference<String> address = new AtomicReference<>("");
     routes.add(new SharePages(pages, desk, links, clock, address::get));
-    routes.add(new SharedPage(pages, desk, links, drawings, clock));
+    routes.add(new SharedPage(pages, desk, links, drawings, workDesk, clock));
+    routes.add(new WorkPages(pages, workDesk));
+    routes.add(new NowPages(pages, workDesk));
+    routes.add(new PlantsPages(pages, workDesk));
+    routes.add(new WorkSettingsPages(pages, workDesk));
+    routes.add(new CalendarRoute(workDesk, messages));
+    routes.add(new ShoppingListRoute(workDesk, messages));
     routes.add(new MaterialPages(pages, sites, needs, materials, clock));
     routes.add(new PlacePages(pages, sites, needs, materials, clock));
     routes.add(new MaterialSettingsPages(pages, sites, materials));
-    routes.add(new ShoppingListRoute(sites, beds, desk, needs, messages));
     routes.add(new RunoffPages(pages, sites, plans));
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
@@ -206,6 +223,9 @@ public final class App implements AutoCloseable {
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
+    ImportJobs importJobs = new ImportJobs();
+    routes.add(new ImportRoutes(pages, uploads, new ImportDesk(new SqlImportDrafts(database), new SqlImports(database, species), importJobs,
+        species::library, files.of("imports"), clock)));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));
@@ -213,7 +233,7 @@ public final class App implements AutoCloseable {
     if (!settings.demo() && !accounts.anyExists()) {
       greeting.add("Choose the owner's name and password here, once: " + address.get() + "/setup/" + setupToken);
     }
-    return new App(settings, database, files, compositions, server, greeting);
+    return new App(settings, server, greeting, List.of(compositions::close, importJobs::close, database::close, files::close));
   }
 
   /** What can be taken away beside the library; each feature adds its line. */
@@ -269,8 +289,6 @@ public final class App implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
-    compositions.close();
-    database.close();
-    files.close();
+    endings.forEach(Runnable::run);
   }
 }

@@ -24,6 +24,8 @@ import guildwood.site.sun.Footprint;
 import guildwood.site.sun.GroundPoint;
 import guildwood.site.sun.Rectangle;
 import guildwood.species.Axis;
+import guildwood.species.Holding;
+import guildwood.species.SpeciesRecords;
 import guildwood.species.exchange.CsvTable.Row;
 import java.time.Clock;
 import java.time.MonthDay;
@@ -34,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /** The invented site of the demonstration, from {@code seed-data/demo}; its first guild is composed at the start. */
@@ -54,11 +57,20 @@ final class DemoSite {
     this.guilds = guilds;
   }
 
-  static void fill(Sites sites, Beds beds, Surroundings surroundings, Guilds guilds, Desk desk, Clock clock) {
+  static void fill(Sites sites, Beds beds, Surroundings surroundings, SpeciesRecords species, Guilds guilds, Desk desk, Clock clock) {
     DemoSite demo = new DemoSite(sites, beds, surroundings, guilds);
+    addHoldings(species);
     demo.addSites();
     demo.addWishes();
     demo.planOneBed(desk, clock);
+  }
+
+  private static void addHoldings(SpeciesRecords species) {
+    for (Row row : DemoRows.of("holdings", "species", "on_hand", "to_propagate", "price_cents")) {
+      String price = row.cell("price_cents");
+      species.keep(new Holding(row.cell("species"), Integer.parseInt(row.cell("on_hand")), Integer.parseInt(row.cell("to_propagate")),
+          price.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(price))));
+    }
   }
 
   private void addSites() {

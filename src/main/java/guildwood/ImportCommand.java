@@ -1,5 +1,6 @@
 package guildwood;
 
+import guildwood.importing.BroughtLibrary;
 import guildwood.importing.Decisions;
 import guildwood.importing.ImportCounts;
 import guildwood.importing.ImportPlan;
@@ -18,6 +19,7 @@ import guildwood.importing.store.SqlImports;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.kernel.Source;
+import guildwood.species.LibraryExtract.Beside;
 import guildwood.species.LibraryMerge;
 import guildwood.species.exchange.DataPackageReader;
 import guildwood.species.exchange.LibraryPackage;
@@ -117,7 +119,7 @@ final class ImportCommand implements Callable<Integer> {
     try (Database database = Database.open(data)) {
       SqlSpeciesRecords records = new SqlSpeciesRecords(database);
       if (isPackage) {
-        return bringPackage(records);
+        return bringPackage(database, records);
       }
       FirstFilling.fill(records, messages, FirstFilling.SEED);
       return bringTable(database, records, mapping.orThrow(), new ImportSource(kind.get(), title, "", OptionalInt.empty()));
@@ -178,25 +180,34 @@ final class ImportCommand implements Callable<Integer> {
     }
   }
 
-  private int bringPackage(SqlSpeciesRecords records) {
+  private int bringPackage(Database database, SqlSpeciesRecords records) {
     Checked<LibraryPackage> read = DataPackageReader.read(file);
     if (read.isRefused()) {
       return refuse(file, read.findings());
     }
     LibraryPackage brought = read.orThrow();
     brought.remarks().forEach(remark -> complain(file, remark));
-    LibraryMerge merge = dryRun
-        ? LibraryMerge.of(records.library(), records.holdings(), brought.contents(), id -> true)
-        : records.bring(brought.contents());
-    spec.commandLine().getOut().println(plain(messages.say("import.command.package", merge.additions().species().size(),
-        merge.additions().statements().size(), merge.additions().sources().size(), merge.sameSpecies(), merge.sameValues(), merge.disagreeing())));
-    if (!merge.inBin().isEmpty()) {
-      spec.commandLine().getOut().println(plain(messages.say("import.command.package-bin", String.join(", ", merge.inBin()))));
-    }
     if (dryRun) {
-      spec.commandLine().getOut().println(plain(messages.say("import.command.dry-run")));
+      say(LibraryMerge.of(records.library(), Beside.of(records), brought.contents(), id -> true));
+      say("import.command.dry-run");
+    } else {
+      BroughtLibrary kept = new SqlImports(database, records).bring(brought.contents(), file.getFileName().toString(), Clock.systemUTC().instant());
+      say(kept.merge());
+      say("import.command.kept", Long.toString(kept.run().id()));
     }
     return CommandLine.ExitCode.OK;
+  }
+
+  private void say(LibraryMerge merge) {
+    say("import.command.package", merge.additions().species().size(), merge.additions().statements().size(),
+        merge.additions().sources().size(), merge.sameSpecies(), merge.sameValues(), merge.disagreeing());
+    if (!merge.inBin().isEmpty()) {
+      say("import.command.package-bin", String.join(", ", merge.inBin()));
+    }
+  }
+
+  private void say(String key, Object... args) {
+    spec.commandLine().getOut().println(plain(messages.say(key, args)));
   }
 
   private int refuse(Object what, List<Finding> findings) {

@@ -32,7 +32,7 @@ class FirstFillingTest {
       FirstFilling.BadSeed bad = assertThrows(FirstFilling.BadSeed.class,
           () -> FirstFilling.fill(records, new Messages(), "/seed-bad"));
       assertEquals(24, bad.getMessage().lines().count(), bad.getMessage());
-      assertTrue(bad.getMessage().contains("values/trees.csv, row 6, column value: Please write the unit too, one of: m, cm, ft, in."),
+      assertTrue(bad.getMessage().contains("values/trees.csv, row 6, column value: Please write the unit too, one of: m, cm, mm, ft, in."),
           bad.getMessage());
       assertTrue(records.library().isEmpty());
     }

@@ -264,8 +264,8 @@ class JourneyBrowserIT {
     return Integer.parseInt(browser.driver().findElement(By.id("found")).getText().replaceAll("\\D.*", ""));
   }
 
-
   private static void check(String page) {
+    browser.await().until(d -> d.findElements(By.id("gaps-working")).isEmpty());
     browser.picture(page + "-wide");
     assertEquals(List.of(), browser.accessibilityViolations(), page);
     browser.width(360);

@@ -71,6 +71,13 @@ public final class FacetIndex {
     return new Outcome(this, new Demands(this, query, bed), named, bed);
   }
 
+  /** Names to search for instead of one that nothing in the library begins with, nearest spelling first. */
+  public List<String> nearTexts(String text) {
+    long[] named = BitRow.all(species.size());
+    names.narrow(named, text);
+    return BitRow.count(named) > 0 ? List.of() : names.nearTexts(text);
+  }
+
   FacetRows rows(Facet facet) {
     return rows.get(facet);
   }

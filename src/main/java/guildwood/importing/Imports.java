@@ -1,6 +1,7 @@
 package guildwood.importing;
 
 import guildwood.kernel.Checked;
+import guildwood.species.LibraryContents;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,13 @@ public interface Imports {
    *     somebody stopped it (code {@code import.stopped})
    */
   Checked<ImportRun> bring(Table table, ImportPlan plan, String title, Instant now, ImportProgress progress);
+
+  /**
+   * Brings another library in, as a data package holds it: what is not here yet, beside what is.
+   *
+   * @return the import as it is kept, with what it brought
+   */
+  BroughtLibrary bring(LibraryContents contents, String title, Instant now);
 
   /** Newest first. */
   List<ImportRun> runs();

@@ -1,5 +1,6 @@
 package guildwood.siteplan;
 
+import guildwood.site.water.Incline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +31,7 @@ public record PathSlope(double percent, double lengthM, double riseM) {
   }
 
   public double degrees() {
-    return Math.toDegrees(Math.atan(percent / 100));
+    return Incline.ofPercent(percent).degrees();
   }
 
   /** What is above the limits. */

@@ -1,6 +1,7 @@
 package guildwood.species;
 
 import guildwood.kernel.Source;
+import guildwood.species.LibraryExtract.Beside;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,17 +34,12 @@ public record LibraryMerge(
   }
 
   /**
-   * @param holdings what the owner has already; it stays
+   * @param before what the owner has already of the library's species; it stays
    * @param isFree whether a species may have an id as far as addresses go
    */
-  public static LibraryMerge of(SpeciesLibrary library, Map<String, Holding> holdings, LibraryContents brought,
+  public static LibraryMerge of(SpeciesLibrary library, Beside before, LibraryContents brought,
       Predicate<String> isFree) {
-    return new Work(library, brought, isFree).merge(holdings);
-  }
-
-  /** Whether there is nothing to keep. */
-  public boolean isEmpty() {
-    return additions.isEmpty() && replaced.isEmpty();
+    return new Work(library, brought, isFree).merge(before);
   }
 
   private static final class Work {
@@ -69,14 +65,15 @@ public record LibraryMerge(
       library.binned().forEach(s -> here.put(s.id(), s));
     }
 
-    LibraryMerge merge(Map<String, Holding> holdings) {
+    LibraryMerge merge(Beside before) {
       sources();
       species();
       List<WrittenStatement> statements = statements();
       List<Holding> have = brought.holdings().stream().filter(h -> speciesIds.containsKey(h.speciesId()))
           .map(h -> new Holding(speciesIds.get(h.speciesId()), h.plantsOnHand(), h.plantsToPropagate(), h.priceCents()))
-          .filter(h -> !holdings.containsKey(h.speciesId())).toList();
-      return new LibraryMerge(new LibraryContents(sources, species, statements, have), replaced, sameSpecies, sameValues,
+          .filter(h -> before.holdings().getOrDefault(h.speciesId(), Holding.none(h.speciesId())).equals(Holding.none(h.speciesId())))
+          .toList();
+      return new LibraryMerge(new LibraryContents(sources, species, statements, have, notes(before.notes())), replaced, sameSpecies, sameValues,
           disagreeing, inBin);
     }
 
@@ -164,6 +161,15 @@ public record LibraryMerge(
       disagreeing += spoken ? 1 : 0;
       added.add(new WrittenStatement(0, id, written.trait(), written.item(), written.entered(), source, written.evidence(),
           written.chosen() && !spoken, written.note()));
+    }
+
+    /** The same note about the same species from the same source is kept once. */
+    private List<SpeciesNote> notes(List<SpeciesNote> before) {
+      Set<SpeciesNote> kept = new HashSet<>();
+      before.forEach(n -> kept.add(new SpeciesNote(0, n.speciesId(), n.text(), n.sourceId())));
+      return brought.notes().stream().filter(n -> speciesIds.containsKey(n.speciesId()))
+          .map(n -> new SpeciesNote(0, speciesIds.get(n.speciesId()), n.text(), sourceIds.get(n.sourceId())))
+          .filter(n -> !kept.contains(n)).toList();
     }
 
     private Set<Said> saidOf(Species same) {

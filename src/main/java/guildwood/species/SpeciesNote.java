@@ -5,4 +5,6 @@ package guildwood.species;
  *
  * @param id key in the library
  */
-public record SpeciesNote(long id, String speciesId, String text, String sourceId) {}
+public record SpeciesNote(long id, String speciesId, String text, String sourceId) {
+  public static final int LONGEST = 1_000_000;
+}

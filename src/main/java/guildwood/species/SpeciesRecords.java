@@ -50,6 +50,9 @@ public interface SpeciesRecords {
   /** What is kept with a species beside its values, in the order it came. */
   List<SpeciesNote> notes(String speciesId);
 
+  /** What is kept beside the values of all species in use, in the order it was kept. */
+  List<SpeciesNote> notes();
+
   void add(Source source);
 
   void change(Source source);
@@ -59,9 +62,6 @@ public interface SpeciesRecords {
 
   void keep(Holding holding);
 
-  /** Keeps a whole library's contents in one transaction, beside what is there. */
-  void addAll(LibraryContents contents);
-
-  /** Keeps what of another library's contents is not there yet, in one transaction, and says what that was. */
-  LibraryMerge bring(LibraryContents contents);
+  /** Keeps what of a whole library's contents is not there yet, in one transaction, and says what that was. */
+  LibraryMerge addAll(LibraryContents contents);
 }

@@ -53,6 +53,14 @@ class NamesAndOrdersTest {
     assertEquals(List.of(), ids(Query.NOTHING.withText(text), Order.NAME));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+      "walnot, walnut", "wlanut, walnut", "blakc walnut, black walnut", "Symphitum uplandicum, symphytum uplandicum",
+      "seabukc, seabuckthorn", "genepy, genepi", "zzzzz, ''", "walnut symphytum, ''", "walnut, ''", "'', ''"})
+  void aNameNearlySpeltIsOffered(String text, String offered) {
+    assertEquals(offered, INDEX.nearTexts(text).stream().findFirst().orElse(""), INDEX.nearTexts(text)::toString);
+  }
+
   @Test
   void signsAloneAskNothing() {
     for (String signs : List.of(" .- ", "%", "_", "×", "'")) {

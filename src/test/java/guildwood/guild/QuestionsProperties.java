@@ -56,6 +56,10 @@ class QuestionsProperties {
           providers.forEach(c -> assertFalse(c.fit().failing().isEmpty()));
         } else if (reason instanceof Gap.Reason.ExcludedByRules) {
           providers.forEach(c -> assertFalse(evaluator.exclusions(c.speciesId()).isEmpty()));
+        } else if (reason instanceof Gap.Reason.GroundShort ground) {
+          assertEquals(WishKind.GROUND, wish.kind());
+          assertEquals(evaluator.evaluate(guild).numbers().groundPermille(), ground.coveredPermille());
+          assertTrue(problem.find(ground.speciesId()).orElseThrow().provides(wish));
         } else if (reason instanceof Gap.Reason.CouldComeIn open) {
           assertTrue(problem.find(open.speciesId()).orElseThrow().provides(wish));
           WhyNot why = questions.whyNot(guild, open.speciesId());

@@ -18,8 +18,10 @@ import guildwood.web.Units;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongFunction;
 
 /** Looking at sites with their beds, and removing a site with all that belongs to it. */
 public final class SitePages implements Routes {
@@ -28,13 +30,17 @@ public final class SitePages implements Routes {
   private final Beds beds;
   private final Surroundings surroundings;
   private final SurveyStore surveys;
+  private final LongFunction<List<Finding>> otherLosses;
 
-  public SitePages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, SurveyStore surveys) {
+  /** @param otherLosses what later features keep about a site and lose with it, a sentence each */
+  public SitePages(Pages pages, Sites sites, Beds beds, Surroundings surroundings, SurveyStore surveys,
+      LongFunction<List<Finding>> otherLosses) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
     this.surroundings = surroundings;
     this.surveys = surveys;
+    this.otherLosses = otherLosses;
   }
 
   @Override
@@ -58,8 +64,9 @@ public final class SitePages implements Routes {
     Belongings belongings = beds.ofSite(ground.site().id()).stream().map(Bed::id).map(beds::belongings)
         .reduce(new Belongings(0, 0, 0), Belongings::plus);
     int plants = ground.beds().stream().mapToInt(BedView::plants).sum();
-    List<String> losses = Losses.inWords(belongings, plants, surroundings.ofSite(ground.site().id()).size(),
-        surveys.ofSite(ground.site().id()).size(), pages.messages());
+    List<String> losses = new ArrayList<>(Losses.inWords(belongings, plants, surroundings.ofSite(ground.site().id()).size(),
+        surveys.ofSite(ground.site().id()).size(), pages.messages()));
+    otherLosses.apply(ground.site().id()).forEach(loss -> losses.add(pages.messages().say(loss)));
     pages.show(ctx, "bed/site-remove", Map.of("ground", ground, "losses", losses));
   }
 

@@ -188,10 +188,12 @@ final class LibraryView {
     model.put("orderLine", messages.say("choosing.order-line", messages.say("choosing.order." + now.key())));
   }
 
-  /** Where nothing remains: which single step back would bring most. */
+  /** Where nothing remains: which single step would bring most; first of all a name spelt nearly so. */
   private List<WayOut> waysOut() {
     List<WayOut> ways = new ArrayList<>();
     Query asked = address.asked();
+    state.index().nearTexts(asked.text())
+        .forEach(text -> add(ways, messages.say("choosing.way-out.near", text), address.asking(asked.withText(text))));
     if (!asked.text().isEmpty()) {
       add(ways, messages.say("choosing.way-out.text"), address.asking(asked.withText("")));
     }

@@ -8,6 +8,7 @@ import guildwood.choosing.web.AddressedChoice;
 import guildwood.exporting.ExportFormat;
 import guildwood.kernel.Finding;
 import guildwood.site.store.SqlSites;
+import guildwood.species.LibraryExtract.Beside;
 import guildwood.species.SpeciesRecords;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.store.Database;
@@ -94,7 +95,7 @@ public final class ExportCommand implements Callable<Integer> {
     if (!choice.notes().isEmpty()) {
       return refuse(choice.notes().stream().map(ExportCommand::refusal).toArray(Finding[]::new));
     }
-    write(new LibraryExport(choice, records.holdings(), messages), form);
+    write(new LibraryExport(choice, Beside.of(records), messages), form);
     spec.commandLine().getOut().println(messages.say("export.written", choice.species().size(), to));
     return CommandLine.ExitCode.OK;
   }

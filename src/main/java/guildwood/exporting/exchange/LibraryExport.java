@@ -5,8 +5,8 @@ import guildwood.choosing.web.AddressedChoice;
 import guildwood.exporting.ExportFormat;
 import guildwood.fit.AxisFit;
 import guildwood.fit.Fit;
-import guildwood.species.Holding;
 import guildwood.species.LibraryExtract;
+import guildwood.species.LibraryExtract.Beside;
 import guildwood.species.Species;
 import guildwood.species.exchange.DataPackageWriter;
 import guildwood.species.exchange.SpeciesTableWriter;
@@ -19,7 +19,6 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -28,12 +27,12 @@ import java.util.function.Function;
  */
 public final class LibraryExport {
   private final AddressedChoice choice;
-  private final Map<String, Holding> holdings;
+  private final Beside beside;
   private final Messages messages;
 
-  public LibraryExport(AddressedChoice choice, Map<String, Holding> holdings, Messages messages) {
+  public LibraryExport(AddressedChoice choice, Beside beside, Messages messages) {
     this.choice = choice;
-    this.holdings = Map.copyOf(holdings);
+    this.beside = beside;
     this.messages = messages;
   }
 
@@ -52,8 +51,8 @@ public final class LibraryExport {
 
   private LibraryExtract extract() {
     return choice.isWhole()
-        ? LibraryExtract.whole(choice.library(), holdings)
-        : LibraryExtract.some(choice.library(), choice.species(), holdings);
+        ? LibraryExtract.whole(choice.library(), beside)
+        : LibraryExtract.some(choice.library(), choice.species(), beside);
   }
 
   private List<Added> added() {

@@ -5,6 +5,7 @@ import guildwood.kernel.Source;
 import guildwood.species.Holding;
 import guildwood.species.LibraryExtract;
 import guildwood.species.Species;
+import guildwood.species.SpeciesNote;
 import guildwood.species.Statement;
 import guildwood.species.Trait;
 import guildwood.species.TraitValue;
@@ -32,6 +33,8 @@ import org.dhatim.fastexcel.Workbook;
  * owner has, and what the columns mean. Numbers are numbers, everything else is text, whatever it begins with.
  */
 final class LibraryWorkbook {
+  private static final int LONGEST_CELL = 30_000;
+
   private final LibraryExtract extract;
   private final List<Species> species;
   private final List<Added> added;
@@ -57,6 +60,7 @@ final class LibraryWorkbook {
       species(workbook);
       values(workbook);
       sources(workbook);
+      notes(workbook);
       holdings(workbook);
       columns(workbook);
     }
@@ -115,6 +119,22 @@ final class LibraryWorkbook {
     for (Source source : extract.sources()) {
       sheet.row(List.of(source.id(), source.kind().key(), source.author(), source.title(),
           source.year().isPresent() ? BigDecimal.valueOf(source.year().getAsInt()) : "", source.locator()));
+    }
+    sheet.finish();
+  }
+
+  /** One line of a note a row; a cell holds 32,767 characters at most (Microsoft, Excel specifications and limits). */
+  private void notes(Workbook workbook) throws IOException {
+    SheetWriter sheet = sheet(workbook, "notes", List.of("note", "species", "source", "text"), 1);
+    int number = 0;
+    for (SpeciesNote note : extract.notes()) {
+      number++;
+      for (String line : note.text().split("\n", -1)) {
+        for (int from = 0; from == 0 || from < line.length(); from += LONGEST_CELL) {
+          sheet.row(List.of(BigDecimal.valueOf(number), note.speciesId(), note.sourceId(),
+              line.substring(from, Math.min(line.length(), from + LONGEST_CELL))));
+        }
+      }
     }
     sheet.finish();
   }

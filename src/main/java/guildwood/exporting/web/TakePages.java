@@ -5,6 +5,7 @@ import guildwood.choosing.CurrentIndex;
 import guildwood.choosing.web.AddressedChoice;
 import guildwood.exporting.ExportFormat;
 import guildwood.exporting.exchange.LibraryExport;
+import guildwood.species.LibraryExtract.Beside;
 import guildwood.species.SpeciesRecords;
 import guildwood.web.Access;
 import guildwood.web.Pages;
@@ -61,7 +62,7 @@ public final class TakePages implements Routes {
     ctx.contentType(format.mediaType());
     ctx.header("Content-Disposition", "attachment; filename=\"" + format.fileName() + "\"");
     try {
-      new LibraryExport(choice, records.holdings(), pages.messages()).write(format, ctx.outputStream());
+      new LibraryExport(choice, Beside.of(records), pages.messages()).write(format, ctx.outputStream());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -17,11 +17,13 @@ import java.util.Optional;
 public final class ComparePages implements Routes {
   private final Pages pages;
   private final Desk desk;
+  private final Compositions compositions;
   private final NamedGuilds named;
 
   public ComparePages(Pages pages, Desk desk, Drafts drafts, Compositions compositions) {
     this.pages = pages;
     this.desk = desk;
+    this.compositions = compositions;
     this.named = new NamedGuilds(pages.messages(), desk, drafts, compositions);
   }
 
@@ -34,6 +36,10 @@ public final class ComparePages implements Routes {
     String oneKey = Objects.requireNonNullElse(ctx.queryParam("one"), "");
     String otherKey = Objects.requireNonNullElse(ctx.queryParam("other"), "");
     BedPlan now = desk.plan(ctx);
+    if (ctx.queryParam("one") == null && ctx.queryParam("other") == null) {
+      choose(ctx, now);
+      return;
+    }
     if (named.isGone(ctx, oneKey) || named.isGone(ctx, otherKey)) {
       NamedGuilds.saySo(ctx, pages);
       return;
@@ -54,6 +60,15 @@ public final class ComparePages implements Routes {
     model.put("choices", named.choices(ctx, run));
     model.put("judgedBefore", judge.run().isPresent() && !askedTheSame(judge.plan(), now));
     pages.show(ctx, "guild/compare", model);
+  }
+
+  /** Asks which two, where the address names none. */
+  private void choose(Context ctx, BedPlan plan) {
+    Map<String, Object> model = new HashMap<>();
+    model.put("bed", plan.bed());
+    model.put("site", plan.site());
+    model.put("choices", named.choices(ctx, compositions.latest(plan.bed().id())));
+    pages.show(ctx, "guild/compare-choose", model);
   }
 
   private static boolean askedTheSame(BedPlan then, BedPlan now) {

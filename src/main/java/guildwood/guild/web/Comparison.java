@@ -146,6 +146,7 @@ final class Comparison {
     number("natives", GuildNumbers::nativeSpecies, rows);
     number("bloom", n -> months(n.bloom(), words), rows);
     number("harvest", n -> months(n.harvest(), words), rows);
+    number("ground", n -> Units.number(n.groundPermille() / 10.0, 1) + " %", rows);
     number("fit", n -> Units.number(n.fitPermille() / 10.0, 1) + " %", rows);
     return rows;
   }

@@ -16,7 +16,7 @@ import java.util.concurrent.Executors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Compositions under way or done, off the request thread; the oldest are forgotten. */
+/** Compositions and gaps under way or done, off the request thread; the oldest are forgotten. */
 public final class Compositions implements AutoCloseable {
   static final int PROPOSALS = 5;
   private static final Logger LOG = LoggerFactory.getLogger(Compositions.class);
@@ -29,6 +29,8 @@ public final class Compositions implements AutoCloseable {
     thread.setDaemon(true);
     return thread;
   });
+
+  private final KnownGaps knownGaps = new KnownGaps(workers);
 
   private final Map<String, Run> runs = new LinkedHashMap<>() {
     private static final long serialVersionUID = 1L;
@@ -67,6 +69,19 @@ public final class Compositions implements AutoCloseable {
     synchronized (runs) {
       return Optional.ofNullable(runs.get(key)).filter(run -> run.plan.bed().id() == bedId);
     }
+  }
+
+  /** The composition of a bed that was started last and is still kept. */
+  Optional<String> latest(long bedId) {
+    synchronized (runs) {
+      return runs.entrySet().stream().filter(e -> e.getValue().plan.bed().id() == bedId).map(Map.Entry::getKey)
+          .reduce((earlier, later) -> later);
+    }
+  }
+
+  /** The gaps of any guild, worked out beside the compositions. */
+  KnownGaps.Answer gaps(GuildProblem problem, Guild guild) {
+    return knownGaps.of(problem, guild);
   }
 
   @Override

@@ -4,8 +4,6 @@ import guildwood.bed.Bed;
 import guildwood.bed.Beds;
 import guildwood.bed.NearPlants;
 import guildwood.guild.BedPlan;
-import guildwood.guild.Gap;
-import guildwood.guild.Guild;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.Guilds;
 import guildwood.guild.Rules;
@@ -16,7 +14,6 @@ import guildwood.species.Holding;
 import guildwood.species.SpeciesRecords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.List;
 import java.util.Map;
 
 /** Brings together what is kept about a bed, for the pages about its guild. */
@@ -26,7 +23,6 @@ public final class Desk {
   private final NearPlants nearPlants;
   private final SpeciesRecords species;
   private final Guilds guilds;
-  private final KnownGaps knownGaps = new KnownGaps();
 
   public Desk(Sites sites, Beds beds, NearPlants nearPlants, SpeciesRecords species, Guilds guilds) {
     this.sites = sites;
@@ -56,11 +52,6 @@ public final class Desk {
   public GuildProblem problem(BedPlan plan) {
     Map<String, Holding> holdings = species.holdings();
     return plan.problem(id -> supply(holdings.get(id)));
-  }
-
-  /** The gaps of a guild; what was worked out before is not worked out again. */
-  List<Gap> gaps(GuildProblem problem, Guild guild) {
-    return knownGaps.of(problem, guild);
   }
 
   private static Supply supply(Holding holding) {

@@ -126,7 +126,7 @@ public final class DraftPages implements Routes {
     GuildViews views = new GuildViews(pages.messages(), Units.of(ctx), bench.plan(), problem);
     Map<String, Object> model = base(bench);
     model.put("guild", views.view(new Evaluator(problem).evaluate(guild)));
-    model.put("gaps", views.gaps(desk.gaps(problem, guild), guild));
+    model.put("gaps", views.gaps(compositions.gaps(problem, guild), guild));
     pages.show(ctx, "guild/draft-gaps", model);
   }
 

@@ -23,11 +23,13 @@ public final class GuildPages implements Routes {
   private final Pages pages;
   private final Desk desk;
   private final Drafts drafts;
+  private final Compositions compositions;
 
-  public GuildPages(Pages pages, Desk desk, Drafts drafts) {
+  public GuildPages(Pages pages, Desk desk, Drafts drafts, Compositions compositions) {
     this.pages = pages;
     this.desk = desk;
     this.drafts = drafts;
+    this.compositions = compositions;
   }
 
   @Override
@@ -51,7 +53,7 @@ public final class GuildPages implements Routes {
       Guild guild = saved.get().guild();
       GuildViews views = new GuildViews(pages.messages(), Units.of(ctx), plan, problem);
       model.put("guild", views.view(new Evaluator(problem).evaluate(guild)));
-      model.put("gaps", views.gaps(desk.gaps(problem, guild), guild));
+      model.put("gaps", views.gaps(compositions.gaps(problem, guild), guild));
     }
     pages.show(ctx, "guild/guild", model);
   }

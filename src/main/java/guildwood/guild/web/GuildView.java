@@ -8,6 +8,8 @@ import java.util.List;
  * @param total points, to the thousandth
  * @param rounded points, to the tenth
  * @param covered share of the ground under crowns of any layer, overlaps counted once
+ * @param ground share of the ground under plants that cover it
+ * @param from where the plants come from, all species together
  */
 public record GuildView(
     String total,
@@ -18,12 +20,11 @@ public record GuildView(
     List<String> remarks,
     List<LayerRow> layers,
     String covered,
+    String ground,
     List<YearRow> year,
     String plants,
     String toAdd,
-    String onHand,
-    String toPropagate,
-    String toBuy,
+    String from,
     String cost) {
 
   /** Whether a species is in the guild. */
@@ -62,6 +63,9 @@ public record GuildView(
 
   /** {@code mark} is none, bloom, harvest or both; {@code text} says it for people who cannot see the mark. */
   public record MonthCell(String mark, String text) {}
+
+  /** What is missing, once it is known. */
+  public record GapsView(boolean working, boolean failed, List<GapRow> rows) {}
 
   /** A wish that is not met, with the reason and what would close the gap. */
   public record GapRow(String wish, boolean must, String reason, List<CloserRow> closers) {}

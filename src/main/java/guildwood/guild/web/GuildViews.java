@@ -59,12 +59,12 @@ public final class GuildViews {
         words.remarks(evaluation.remarks()),
         layers(numbers),
         messages.say("layers.together", Units.number(coverPercent(numbers), 0)),
+        messages.say("layers.ground", Units.number(numbers.groundPermille() / 10.0, 0)),
         members.stream().map(m -> year(m.id())).toList(),
         Integer.toString(numbers.plants()),
         Integer.toString(numbers.plantsToAdd()),
-        Integer.toString(numbers.plantsOnHand()),
-        Integer.toString(numbers.plantsToPropagate()),
-        Integer.toString(numbers.plantsToBuy()),
+        words.provision(new Provision(numbers.plants() - numbers.plantsToAdd(), numbers.plantsOnHand(),
+            numbers.plantsToPropagate(), numbers.plantsToBuy())),
         cost(evaluation));
   }
 
@@ -185,10 +185,15 @@ public final class GuildViews {
     };
   }
 
-  /** The gaps of a guild and what would close them. */
-  List<GuildView.GapRow> gaps(List<Gap> gaps, Guild now) {
+  /** The gaps of a guild and what would close them, as far as they are known. */
+  GuildView.GapsView gaps(KnownGaps.Answer answer, Guild now) {
     CloserSteps steps = new CloserSteps(messages, units, plan, now);
-    return gaps.stream().map(gap -> new GuildView.GapRow(words.wish(gap.wish()), gap.wish().must(),
-        words.reason(gap.reason()), gap.closers().stream().map(steps::row).toList())).toList();
+    return new GuildView.GapsView(answer.state() == KnownGaps.State.WORKING, answer.state() == KnownGaps.State.FAILED,
+        answer.gaps().stream().map(gap -> gap(gap, steps)).toList());
+  }
+
+  private GuildView.GapRow gap(Gap gap, CloserSteps steps) {
+    return new GuildView.GapRow(words.wish(gap.wish()), gap.wish().must(), words.reason(gap.reason()),
+        gap.closers().stream().map(steps::row).toList());
   }
 }

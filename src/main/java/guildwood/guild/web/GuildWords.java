@@ -178,7 +178,7 @@ public final class GuildWords {
     provided("have", provision.have(), parts);
     provided("propagate", provision.propagate(), parts);
     provided("buy", provision.buy(), parts);
-    return String.join(", ", parts);
+    return parts.isEmpty() ? messages.say("provision.none") : String.join(", ", parts);
   }
 
   private void provided(String key, int plants, List<String> parts) {

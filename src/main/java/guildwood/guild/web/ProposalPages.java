@@ -2,12 +2,14 @@ package guildwood.guild.web;
 
 import guildwood.guild.BedPlan;
 import guildwood.guild.Composition;
-import guildwood.guild.Gap;
+import guildwood.guild.Evaluator;
 import guildwood.guild.Guild;
 import guildwood.guild.GuildProblem;
 import guildwood.guild.Proposal;
+import guildwood.guild.SavedGuild;
 import guildwood.kernel.Finding;
 import guildwood.web.Access;
+import guildwood.web.Form;
 import guildwood.web.Pages;
 import guildwood.web.Routes;
 import guildwood.web.Units;
@@ -42,7 +44,7 @@ public final class ProposalPages implements Routes {
 
   /** A proposal in a list: what it scores, how sure that is, and what sets it apart. */
   public record Card(int number, String key, String code, String character, String numbers, String rounded, String bound,
-      boolean proven, String species, String plants, String onHand, String toPropagate, String toBuy, String cost, List<String> unmet) {}
+      boolean proven, String species, String plants, String from, String cost, List<String> unmet) {}
 
   @Override
   public void addTo(RoutesConfig routes) {
@@ -51,6 +53,7 @@ public final class ProposalPages implements Routes {
     routes.post("/beds/{bed}/guild/proposals/{run}/stop", this::stop, Access.OWNER);
     routes.get("/beds/{bed}/guild/proposals/{run}/{number}", this::look, Access.OWNER);
     routes.post("/beds/{bed}/guild/proposals/{run}/{number}", this::take, Access.OWNER);
+    routes.get("/beds/{bed}/guild/proposals/{run}/{number}/replace", this::ask, Access.OWNER);
   }
 
   private void compose(Context ctx) {
@@ -76,12 +79,13 @@ public final class ProposalPages implements Routes {
     model.put("best", state.best().map(g -> names(views, g)).orElse(""));
     model.put("bestPoints", Units.number(state.totalMilli() / 1000.0, 1));
     model.put("cards", state.composition().map(c -> cards(c, views, ctx.pathParam("run"))).orElse(List.of()));
-    model.put("gaps", state.composition().map(c -> views.gaps(c.gaps(), c.best().guild())).orElse(List.of()));
+    state.composition().ifPresent(c -> model.put("gaps", views.gaps(gaps(run, c.best()), c.best().guild())));
     model.put("held", names(views, run.held()));
     model.put("compare", state.isDone() ? named(ctx) : List.of());
     model.put("wishCount", run.problem().wishes().size());
     boolean fragment = Pages.wantsFragment(ctx) && !state.isDone();
-    if (Pages.wantsFragment(ctx) && state.isDone()) {
+    boolean asksForGaps = "gaps".equals(ctx.header("HX-Target"));
+    if (Pages.wantsFragment(ctx) && state.isDone() && !asksForGaps) {
       ctx.header("HX-Refresh", "true");
     }
     pages.show(ctx, fragment ? "guild/proposals :: progress" : "guild/proposals", model);
@@ -103,7 +107,7 @@ public final class ProposalPages implements Routes {
   private Card card(String run, int number, Proposal proposal, Composition composition, GuildViews views) {
     GuildView view = views.view(proposal.evaluation());
     return new Card(number, run + "." + number, GuildCode.of(proposal.guild()), characters.name(proposal),
-        characters.numbers(proposal, composition.proposals()), view.rounded(), bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.onHand(), view.toPropagate(), view.toBuy(), view.cost(),
+        characters.numbers(proposal, composition.proposals()), view.rounded(), bound(proposal), proposal.provenBest(), names(views, proposal.guild()), view.plants(), view.from(), view.cost(),
         proposal.score().unmetWishes().stream().map(views.words()::wish).toList());
   }
 
@@ -148,9 +152,11 @@ public final class ProposalPages implements Routes {
     pages.show(ctx, "guild/proposal", model);
   }
 
-  private List<Gap> gaps(Compositions.Run run, Proposal proposal) {
+  /** Those of the best come with it, unless it was stopped before. */
+  private KnownGaps.Answer gaps(Compositions.Run run, Proposal proposal) {
     Composition composition = run.state().composition().orElseThrow();
-    return proposal.equals(composition.best()) ? composition.gaps() : desk.gaps(run.problem(), proposal.guild());
+    return proposal.equals(composition.best()) && !composition.cancelled() ? KnownGaps.Answer.known(composition.gaps())
+        : compositions.gaps(run.problem(), proposal.guild());
   }
 
   private void take(Context ctx) {
@@ -158,14 +164,48 @@ public final class ProposalPages implements Routes {
     run(ctx, plan).ifPresent(run -> take(ctx, plan, proposal(ctx, run)));
   }
 
+  /** Saves at once where nothing is lost; otherwise asks first, and again where another guild was saved meanwhile. */
   private void take(Context ctx, BedPlan plan, Proposal proposal) {
+    Optional<SavedGuild> saved = desk.guilds().saved(plan.bed().id());
+    boolean replaces = saved.filter(s -> !s.guild().equals(proposal.guild())).isPresent();
+    String agreed = Form.read(ctx, pages.messages()).value("replace");
+    if (replaces && !agreed.equals(GuildCode.of(saved.orElseThrow().guild()))) {
+      ctx.redirect(ctx.path() + "/replace", HttpStatus.SEE_OTHER);
+      return;
+    }
     String name = pages.messages().say("guild.name-of", plan.bed().name());
-    String kept = desk.guilds().saved(plan.bed().id()).map(guildwood.guild.SavedGuild::name).orElse(name);
+    String kept = saved.map(SavedGuild::name).orElse(name);
     desk.guilds().save(plan.bed().id(), kept, proposal.guild(), clock.instant());
     // A draft that was begun goes on from here; one step back is what it was.
     drafts.find(ctx, plan.bed().id()).ifPresent(draft ->
         drafts.keep(ctx, plan.bed().id(), draft.then(draft.now().with(proposal.guild()))));
     pages.goOn(ctx, "/beds/" + plan.bed().id() + "/guild", Finding.of("done.guild-saved", "", kept));
+  }
+
+  /** Shows what saving a proposal would replace. */
+  private void ask(Context ctx) {
+    BedPlan plan = desk.plan(ctx);
+    Optional<SavedGuild> saved = desk.guilds().saved(plan.bed().id());
+    run(ctx, plan).ifPresent(run -> {
+      Proposal proposal = proposal(ctx, run);
+      String path = path(plan, ctx.pathParam("run")) + "/" + ctx.pathParam("number");
+      if (saved.isEmpty()) {
+        ctx.redirect(path, HttpStatus.SEE_OTHER);
+        return;
+      }
+      GuildViews views = views(ctx, run);
+      Map<String, Object> model = base(run);
+      model.put("number", Desk.idOf(ctx.pathParam("number")));
+      model.put("character", characters.name(proposal));
+      model.put("saved", saved.get());
+      model.put("before", views.view(new Evaluator(run.problem()).evaluate(saved.get().guild())));
+      model.put("now", views.view(proposal.evaluation()));
+      model.put("changes", views.words().changes(saved.get().guild(), proposal.guild()));
+      model.put("replace", GuildCode.of(saved.get().guild()));
+      model.put("code", GuildCode.of(proposal.guild()));
+      model.put("proposalPath", path);
+      pages.show(ctx, "guild/replace", model);
+    });
   }
 
   /** The composition the address names; where it is no longer kept, leads back to the guild and says so. */

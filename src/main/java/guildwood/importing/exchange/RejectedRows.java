@@ -18,7 +18,7 @@ public final class RejectedRows {
   /** Headers of the two columns that are added; they are left out where the file is brought again. */
   public static final String ROW = "Row in the first file";
 
-  public static final String REASON = "Why it was not brought in";
+  public static final String REASON = "Why it stayed out";
 
   private final CSVPrinter printer;
   private final Heading heading;

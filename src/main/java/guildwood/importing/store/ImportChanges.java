@@ -1,6 +1,7 @@
 package guildwood.importing.store;
 
 import guildwood.importing.ReadValue;
+import guildwood.species.Holding;
 import guildwood.species.SpeciesNames;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -14,12 +15,20 @@ final class ImportChanges {
   static final String HOLDING = "HOLDING";
   static final String CHOSEN = "CHOSEN";
 
+  /** A holding in one text: plants at hand, price in cents, plants to propagate. */
+  static final String HOLDING_WRITTEN = "plants_on_hand || ' ' || coalesce(cast(price_cents as varchar), '') || ' ' || plants_to_propagate";
+
   private final Connection connection;
   private final long importId;
 
   ImportChanges(Connection connection, long importId) {
     this.connection = connection;
     this.importId = importId;
+  }
+
+  static String written(Holding holding) {
+    String price = holding.priceCents().isPresent() ? String.valueOf(holding.priceCents().getAsInt()) : "";
+    return holding.plantsOnHand() + " " + price + " " + holding.plantsToPropagate();
   }
 
   void names(String speciesId, SpeciesNames names, boolean known) throws SQLException {
@@ -34,11 +43,11 @@ final class ImportChanges {
 
   /** What is at hand is written where the library has nothing about it; otherwise the library's stays. */
   void holding(String speciesId, OptionalInt plants, OptionalInt cents) throws SQLException {
-    String was = one("select plants_on_hand || ' ' || coalesce(cast(price_cents as varchar), '') from holding where species_id = ?", speciesId);
-    String[] before = was == null ? new String[] {"0", ""} : was.split(" ", -1);
+    String was = one("select " + HOLDING_WRITTEN + " from holding where species_id = ?", speciesId);
+    String[] before = was == null ? new String[] {"0", "", "0"} : was.split(" ", -1);
     int onHand = before[0].equals("0") ? plants.orElse(0) : Integer.parseInt(before[0]);
     String price = before[1].isEmpty() ? cents.isPresent() ? String.valueOf(cents.getAsInt()) : "" : before[1];
-    String became = onHand + " " + price;
+    String became = onHand + " " + price + " " + before[2];
     if (!became.equals(was)) {
       run("merge into holding (species_id, plants_on_hand, price_cents) key (species_id) values (?, ?, ?)",
           speciesId, onHand, price.isEmpty() ? null : Integer.valueOf(price));

@@ -79,10 +79,10 @@ final class ImportUndo {
   private long holdings() {
     long back = 0;
     for (Change change : changes(ImportChanges.HOLDING)) {
-      String now = "species_id = :species and plants_on_hand || ' ' || coalesce(cast(price_cents as varchar), '') = :became";
-      String[] was = change.was().orElse("0 ").split(" ", -1);
+      String now = "species_id = :species and " + ImportChanges.HOLDING_WRITTEN + " = :became";
+      String[] was = change.was().orElse("0  0").split(" ", -1);
       String sql = change.was().isEmpty()
-          ? "delete from holding where plants_to_propagate = 0 and " + now
+          ? "delete from holding where " + now
           : "update holding set plants_on_hand = :plants, price_cents = :cents where " + now;
       int done = handle.createUpdate(sql).bind("species", change.speciesId()).bind("became", change.became())
           .bind("plants", Integer.parseInt(was[0])).bind("cents", was[1].isEmpty() ? null : Integer.valueOf(was[1])).execute();
@@ -99,7 +99,9 @@ final class ImportUndo {
     String own = "s.import_id = :id and not s.edited and not exists (select 1 from statement t where t.species_id = s.id) ";
     String free = own + dependents().stream().map(d -> "and not exists (select 1 from " + d.table() + " d where d." + d.column() + " = s.id) ")
         .collect(Collectors.joining());
-    run("delete from holding h where plants_to_propagate = 0 and exists (select 1 from species s where s.id = h.species_id and " + free + ")");
+    // One that was written with the species and edited since has been kept above.
+    run("delete from holding h where plants_to_propagate = 0 and exists (select 1 from species s where s.id = h.species_id and " + free + ") "
+        + "and not exists (select 1 from import_change c where c.import_id = :id and c.kind = 'HOLDING' and c.species_id = h.species_id)");
     long gone = run("delete from species s where " + free + "and not exists (select 1 from holding h where h.species_id = s.id)");
     keep("species-edited", "select id, scientific_name from species s where import_id = :id order by id limit " + MOST_KEPT);
     return gone;

@@ -1,5 +1,6 @@
 package guildwood.importing.store;
 
+import guildwood.importing.BroughtLibrary;
 import guildwood.importing.ImportCounts;
 import guildwood.importing.ImportPlan;
 import guildwood.importing.ImportProgress;
@@ -11,6 +12,8 @@ import guildwood.importing.Table;
 import guildwood.importing.UndoReport;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
+import guildwood.species.LibraryContents;
+import guildwood.species.LibraryMerge;
 import guildwood.species.SpeciesLibrary;
 import guildwood.species.store.SqlSpeciesRecords;
 import guildwood.store.Database;
@@ -50,10 +53,28 @@ public final class SqlImports implements Imports {
     }
   }
 
-  private long written(Table table, ImportPlan plan, String title, Instant now, ImportProgress progress, SpeciesLibrary library, Handle handle) {
-    long id = handle.createUpdate("insert into import_run (title, brought_at) values (:title, :now)")
+  @Override
+  public BroughtLibrary bring(LibraryContents contents, String title, Instant now) {
+    record Written(long id, LibraryMerge merge) {}
+    Written written = records.changeLibrary((library, handle) -> {
+      long id = begin(handle, title, now);
+      LibraryMarks marks = LibraryMarks.before(handle, id);
+      LibraryMerge merge = records.addAll(library, handle, contents);
+      marks.mark(merge.additions());
+      count(handle, id, BroughtLibrary.counts(merge));
+      return new Written(id, merge);
+    });
+    return new BroughtLibrary(find(written.id()).orElseThrow(), written.merge());
+  }
+
+  private static long begin(Handle handle, String title, Instant now) {
+    return handle.createUpdate("insert into import_run (title, brought_at) values (:title, :now)")
         .bind("title", title.length() <= ImportRun.LONGEST_TITLE ? title : title.substring(0, ImportRun.LONGEST_TITLE))
         .bind("now", now.atOffset(ZoneOffset.UTC)).executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
+  }
+
+  private long written(Table table, ImportPlan plan, String title, Instant now, ImportProgress progress, SpeciesLibrary library, Handle handle) {
+    long id = begin(handle, title, now);
     try (ImportWriter writer = new ImportWriter(handle.getConnection(), id, plan, library)) {
       Checked<ImportCounts> counts = new Review(plan, library, records.holdings()).run(table, row -> write(writer, row), progress);
       if (counts.isRefused()) {

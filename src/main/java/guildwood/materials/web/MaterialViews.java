@@ -94,16 +94,22 @@ final class MaterialViews {
     String laid = need.laid() == 0 ? "" : messages.say("materials.laid-so-far", words.amount(material, need.laid()));
     return new MaterialView.Row(need.key(), need.target().key(), need.name(), words.kind(need.target()), need.order(), up, down, what, where,
         words.amount(material, need.amount()), words.trips(material, need.amount(), needs.settings()), laid,
-        need.done() ? "" : words.time(needs.minutes(need)), key(share.state()), enough(share), need.done());
+        need.done() ? "" : words.time(needs.minutes(need)), key(share.state()), enough(share, place), need.done());
   }
 
-  private String enough(Share share) {
+  private String enough(Share share, Place place) {
     Material material = share.need().material();
     return switch (share.state()) {
-      case DONE, CAN_BE_FINISHED -> "";
+      case DONE -> "";
+      case CAN_BE_FINISHED -> waitsForCard(share, place) ? messages.say("materials.enough.after-card") : "";
       case CAN_BE_BEGUN -> messages.say("materials.enough.part", words.amount(material, share.there()), words.amount(material, share.missing()));
       case NOTHING_THERE -> messages.say("materials.enough.none", words.amount(material, share.missing()));
     };
+  }
+
+  /** What belongs on card cannot be laid before it. */
+  private boolean waitsForCard(Share share, Place place) {
+    return sharesOf(place).stream().anyMatch(below -> below.need().material().inSheets() && !below.need().done() && below != share);
   }
 
   private List<MaterialView.Lying> stock() {

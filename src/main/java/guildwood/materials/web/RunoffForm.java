@@ -7,6 +7,7 @@ import guildwood.site.LengthReader.Scale;
 import guildwood.site.water.Basin;
 import guildwood.site.water.CurveNumber.Part;
 import guildwood.site.water.GroundCover;
+import guildwood.site.water.PeakFlow;
 import guildwood.site.water.Runoff;
 import guildwood.site.water.SoilGroup;
 import guildwood.site.web.LengthFields;
@@ -30,10 +31,13 @@ final class RunoffForm {
   private static final Range RAIN_M = new Range(Runoff.RAIN_MM.min() / 1000, Runoff.RAIN_MM.max() / 1000);
   private static final Range SOAK_M = new Range(SOAK_MM_PER_HOUR.min() / 1000, SOAK_MM_PER_HOUR.max() / 1000);
 
+  private static final Range INTENSITY_M = new Range(PeakFlow.MM_PER_HOUR.min() / 1000, PeakFlow.MM_PER_HOUR.max() / 1000);
+
   private RunoffForm() {}
 
   /** All that was asked. */
-  record Question(Runoff runoff, SoilGroup soil, Optional<Basin> basin, OptionalDouble slopePercent, OptionalDouble soakMmPerHour) {}
+  record Question(Runoff runoff, SoilGroup soil, Optional<Basin> basin, OptionalDouble slopePercent, OptionalDouble soakMmPerHour,
+      Optional<PeakFlow> peak) {}
 
   static Map<String, String> blank(Units units) {
     Map<String, String> values = new HashMap<>();
@@ -66,12 +70,13 @@ final class RunoffForm {
     List<Part> parts = soil.map(group -> parts(form, group)).orElse(List.of());
     Optional<Basin> basin = basin(form);
     OptionalDouble slope = form.number("slope", SLOPE_PERCENT.min(), SLOPE_PERCENT.max());
+    Optional<PeakFlow> peak = peak(form);
     Optional<Double> soakM = LengthFields.of(form, Scale.MILLIMETRES_OR_INCHES).optional("soak", SOAK_M);
     if (form.isRefused()) {
       return Optional.empty();
     }
     return Optional.of(new Question(new Runoff(rainM.orElseThrow() * 1000, parts), soil.orElseThrow(), basin, slope,
-        soakM.map(metres -> OptionalDouble.of(metres * 1000)).orElse(OptionalDouble.empty())));
+        soakM.map(metres -> OptionalDouble.of(metres * 1000)).orElse(OptionalDouble.empty()), peak));
   }
 
   private static List<Part> parts(Form form, SoilGroup soil) {
@@ -90,6 +95,17 @@ final class RunoffForm {
       areaM2.ifPresent(m2 -> cover.ifPresent(c -> parts.add(new Part(m2, c.on(soil)))));
     }
     return parts;
+  }
+
+  /** Without one of its two numbers no peak is asked for. */
+  private static Optional<PeakFlow> peak(Form form) {
+    if (!form.ticked("intensity") && !form.ticked("coefficient")) {
+      return Optional.empty();
+    }
+    Optional<Double> metres = LengthFields.of(form, Scale.MILLIMETRES_OR_INCHES).required("intensity", INTENSITY_M);
+    OptionalDouble coefficient = required(form, "coefficient", PeakFlow.COEFFICIENT);
+    return metres.isEmpty() || coefficient.isEmpty() ? Optional.empty()
+        : Optional.of(new PeakFlow(coefficient.getAsDouble(), metres.get() * 1000));
   }
 
   /** Without any of its sizes no basin is asked for. */

@@ -6,6 +6,7 @@ import guildwood.site.Sites;
 import guildwood.site.water.GroundCover;
 import guildwood.site.water.SoilGroup;
 import guildwood.site.web.LengthFields;
+import guildwood.siteplan.PathSlope;
 import guildwood.siteplan.PlanPath;
 import guildwood.siteplan.SitePlans;
 import guildwood.web.Access;
@@ -78,7 +79,7 @@ public final class RunoffPages implements Routes {
 
   /** By how much a path falls from end to end, where it is enough to lead water away. */
   private static Optional<Double> fallM(PlanPath path) {
-    return path.heights().map(heights -> Math.abs(heights.endM() - heights.startM())).filter(fall -> fall > LEVEL_WITHIN_M);
+    return PathSlope.of(path).map(PathSlope::riseM).filter(fall -> fall > LEVEL_WITHIN_M);
   }
 
   private Optional<PlanPath> path(Context ctx, Site site) {

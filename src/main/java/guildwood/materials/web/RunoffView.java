@@ -19,10 +19,11 @@ import java.util.OptionalDouble;
  * The answer of the runoff page in words.
  *
  * @param basin what a basin holds; empty where none was asked for
+ * @param peak the most that comes at one moment; empty where nobody asked
  * @param warnings what speaks against digging here
  */
 public record RunoffView(String rain, String area, String number, String retention, String loss, String depth, String volume,
-    String rainVolume, boolean runs, List<String> basin, List<String> warnings) {
+    String rainVolume, boolean runs, List<String> basin, String peak, List<String> warnings) {
   /** Slopes should be less than 10 percent: Rain Garden Handbook, page 13, where not to locate a rain garden. */
   private static final double STEEP_PERCENT = 10;
   /** Soaking away within a day keeps mosquitoes from breeding: Chester-Ridley-Crum Watersheds Association. */
@@ -37,7 +38,8 @@ public record RunoffView(String rain, String area, String number, String retenti
     return new RunoffView(rain(question.runoff().rainMm(), units), units.area(question.runoff().areaM2()), Units.number(number.value(), 1),
         rain(number.retentionMm(), units), rain(number.initialLossMm(), units), rain(number.runoffMm(question.runoff().rainMm()), units),
         water(volume, units), water(question.runoff().rainM3(), units), volume > 0,
-        question.basin().map(b -> basin(b, question, units, messages)).orElse(List.of()), warnings(question, messages));
+        question.basin().map(b -> basin(b, question, units, messages)).orElse(List.of()), peak(question, units, messages),
+        warnings(question, messages));
   }
 
   private static List<String> basin(Basin basin, Question question, Units units, Messages messages) {
@@ -63,6 +65,12 @@ public record RunoffView(String rain, String area, String number, String retenti
     }
     return slowest.isEmpty() ? messages.say("runoff.basin.empties-beyond", fastest.get())
         : messages.say("runoff.basin.empties-between", fastest.get(), slowest.get());
+  }
+
+  private static String peak(Question question, Units units, Messages messages) {
+    return question.peak().map(peak -> peak.m3PerSecond(question.runoff().areaM2()))
+        .map(flow -> messages.say("runoff.peak.answer." + units.key(),
+            threeFigures(units == Units.METRIC ? flow * 1000 : flow / CUBIC_FOOT_M3))).orElse("");
   }
 
   private static List<String> warnings(Question question, Messages messages) {

@@ -16,6 +16,10 @@ import guildwood.web.Pages;
 import guildwood.web.Routes;
 import guildwood.web.Tokens;
 import guildwood.web.Units;
+import guildwood.workplan.web.CalendarRoute;
+import guildwood.workplan.web.WorkDesk;
+import guildwood.workplan.web.WorkView;
+import guildwood.workplan.web.WorkWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.GoneResponse;
@@ -33,13 +37,15 @@ public final class SharedPage implements Routes {
   private final Desk desk;
   private final ShareLinks links;
   private final Drawings drawings;
+  private final WorkDesk work;
   private final Clock clock;
 
-  public SharedPage(Pages pages, Desk desk, ShareLinks links, Drawings drawings, Clock clock) {
+  public SharedPage(Pages pages, Desk desk, ShareLinks links, Drawings drawings, WorkDesk work, Clock clock) {
     this.pages = pages;
     this.desk = desk;
     this.links = links;
     this.drawings = drawings;
+    this.work = work;
     this.clock = clock;
   }
 
@@ -47,6 +53,7 @@ public final class SharedPage implements Routes {
   public void addTo(RoutesConfig routes) {
     routes.get("/shared/{token}", this::show, Access.LINK_HOLDER);
     routes.get("/shared/{token}/drawing.svg", this::drawing, Access.LINK_HOLDER);
+    routes.get("/shared/{token}/work.ics", this::calendar, Access.LINK_HOLDER);
   }
 
   /** The guild the link leads to, where the link still works. */
@@ -70,6 +77,12 @@ public final class SharedPage implements Routes {
     ctx.result(DrawnPicture.svg(drawn, drawn.untilGrown(), Units.of(ctx), pages.messages()));
   }
 
+  /** A calendar that follows the plan: whoever subscribes to it sees its changes. */
+  private void calendar(Context ctx) {
+    BedPlan plan = desk.plan(saved(ctx).bedId());
+    new CalendarRoute(work, pages.messages()).send(ctx, work.ofBed(plan.bed()));
+  }
+
   private void show(Context ctx) {
     SavedGuild saved = saved(ctx);
     BedPlan plan = desk.plan(saved.bedId());
@@ -82,6 +95,8 @@ public final class SharedPage implements Routes {
         "bedNote", plan.bed().note(),
         "area", units.area(plan.bed().areaM2()),
         "drawing", "/shared/" + ctx.pathParam("token") + "/drawing.svg",
+        "work", WorkView.of(work.ofBed(plan.bed()), new WorkWords(pages.messages())),
+        "calendar", "/shared/" + ctx.pathParam("token") + "/work.ics",
         "savedOn", DAY.format(saved.savedAt()),
         "guild", views.view(new Evaluator(problem).evaluate(saved.guild()))));
   }

@@ -20,7 +20,7 @@ import java.util.function.BooleanSupplier;
 /** Paths: width, depth of what is laid on them, heights of their ends. */
 record PathKeeper(PlanRecords records) implements ShapeKeeper {
   /** Two people pass each other, or a barrow gets through; our own choice to begin with, no source. */
-  private static final double USUAL_WIDTH_M = 1.2;
+  static final double USUAL_WIDTH_M = 1.2;
 
   @Override
   public void fill(Map<String, String> values, SitePlan plan, OptionalLong id, Units units) {

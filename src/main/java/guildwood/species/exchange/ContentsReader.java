@@ -44,6 +44,7 @@ final class ContentsReader {
   private final Map<String, String> idsByName = new HashMap<>();
   private final List<WrittenStatement> statements = new ArrayList<>();
   private final Map<String, Holding> holdings = new LinkedHashMap<>();
+  private final NoteLines notes = new NoteLines();
   private final Map<List<String>, Topic> topics = new LinkedHashMap<>();
 
   ContentsReader(Tidiness tidiness, List<Finding> findings) {
@@ -53,7 +54,7 @@ final class ContentsReader {
 
   /** What was read; anything but whole where there are findings. */
   LibraryContents contents() {
-    return new LibraryContents(List.copyOf(sources.values()), species, statements, List.copyOf(holdings.values()));
+    return new LibraryContents(List.copyOf(sources.values()), species, statements, List.copyOf(holdings.values()), notes.all());
   }
 
   void source(Row row) {
@@ -150,6 +151,18 @@ final class ContentsReader {
     OptionalInt cents = HoldingCells.cents(row, "price", findings);
     if (findings.size() == before) {
       holdings.put(id, new Holding(id, onHand, toPropagate, cents));
+    }
+  }
+
+  /** One line of a note; rows with the same number, one after another, are its lines. */
+  void note(Row row) {
+    int before = findings.size();
+    references(row);
+    if (!row.cell("note").matches("\\d{1,9}")) {
+      findings.add(row.finding("number.not-whole", "note", row.cell("note")));
+    }
+    if (findings.size() == before) {
+      notes.add(row, findings);
     }
   }
 

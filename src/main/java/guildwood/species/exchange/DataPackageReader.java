@@ -73,6 +73,7 @@ public final class DataPackageReader {
       reckoned(row);
     });
     table(PackageTable.UNREAD, descriptor.get(), contents::unread);
+    table(PackageTable.NOTES, descriptor.get(), contents::note);
     table(PackageTable.HOLDINGS, descriptor.get(), contents::holding);
     contents.finish();
     return findings.isEmpty()

@@ -5,6 +5,7 @@ import guildwood.kernel.Source;
 import guildwood.species.Holding;
 import guildwood.species.LibraryExtract;
 import guildwood.species.Species;
+import guildwood.species.SpeciesNote;
 import guildwood.species.Statement;
 import guildwood.species.Trait;
 import guildwood.species.TraitValue;
@@ -41,6 +42,7 @@ final class PackageRows {
       case TRAITS -> traits(printer);
       case VALUES -> values(printer);
       case UNREAD -> unread(printer);
+      case NOTES -> notes(printer);
       case HOLDINGS -> holdings(printer);
     }
     printer.flush();
@@ -100,6 +102,16 @@ final class PackageRows {
 
   private static String rules(boolean chosen) {
     return chosen ? "yes" : "";
+  }
+
+  private void notes(CSVPrinter printer) throws IOException {
+    int number = 0;
+    for (SpeciesNote note : extract.notes()) {
+      number++;
+      for (String line : NoteLine.split(note.text())) {
+        row(printer, Integer.toString(number), note.speciesId(), note.sourceId(), line);
+      }
+    }
   }
 
   private void holdings(CSVPrinter printer) throws IOException {

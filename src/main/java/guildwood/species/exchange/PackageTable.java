@@ -31,6 +31,9 @@ enum PackageTable {
       PackageField.needed("species"), PackageField.needed("trait"), PackageField.text("item"), PackageField.needed("value"),
       PackageField.needed("source"), PackageField.text("evidence"), PackageField.of("rules", PackageField.Type.YES),
       PackageField.text("note")),
+  /** What no trait takes: one line of a note a row, because a line break in a cell is a trap for many programs. */
+  NOTES("notes", "", Map.of("species", "species.id", "source", "sources.id"),
+      PackageField.integer("note"), PackageField.needed("species"), PackageField.needed("source"), PackageField.text("text")),
   HOLDINGS("holdings", "species", Map.of("species", "species.id"),
       PackageField.id("species"), PackageField.integer("plants_on_hand"), PackageField.integer("plants_to_propagate"),
       PackageField.number("price"));

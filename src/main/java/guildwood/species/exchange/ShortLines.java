@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.io.Reader;
 
 /**
- * Text in which no line is endless and no cell goes beyond its line. No text of a library has a line break, so a
+ * Text in which no line is endless and no cell goes beyond its line. No cell of a package has a line break, so a
  * quote that is still open at the end of a line was never closed; without the limit it would swallow the rest of
  * the file, and a file of one line the memory.
  */
 final class ShortLines extends FilterReader {
-  private static final int LONGEST = 20_000;
+  private static final int LONGEST = 100_000;
 
   private int length;
   private boolean quoted;

@@ -2,9 +2,7 @@ package guildwood.species.names;
 
 import guildwood.species.names.NameMatch.Kind;
 import guildwood.species.names.ScientificName.Reserve;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,9 +21,7 @@ public final class NameIndex {
   private final Map<String, String> byName = new LinkedHashMap<>();
   private final Map<String, Set<String>> byStem = new LinkedHashMap<>();
   private final Map<String, String> synonyms = new LinkedHashMap<>();
-  private final Map<String, Spelt> spellings = new LinkedHashMap<>();
-
-  private record Spelt(String name, int letters) {}
+  private final NearSpellings spellings = new NearSpellings();
 
   public static NameIndex of(Collection<String> names) {
     NameIndex index = new NameIndex();
@@ -37,10 +33,10 @@ public final class NameIndex {
   public void add(String name) {
     String text = Spelling.folded(name);
     byText.putIfAbsent(text, name);
-    spellings.putIfAbsent(text, new Spelt(name, Spelling.letters(text)));
+    spellings.add(text, name);
     NameReader.read(name).value().ifPresent(read -> {
       byName.putIfAbsent(key(read), name);
-      spellings.putIfAbsent(key(read), new Spelt(name, Spelling.letters(key(read))));
+      spellings.add(key(read), name);
       byStem.computeIfAbsent(stemKey(read), k -> new LinkedHashSet<>()).add(name);
     });
   }
@@ -54,7 +50,7 @@ public final class NameIndex {
   /** What a written name is taken for; where for nothing, the near ones are looked for. */
   public NameMatch find(String written) {
     return match(written).orElseGet(() -> NameMatch.none(
-        NameReader.read(written).value().map(this::suggestions).orElseGet(() -> near(Spelling.folded(written)))));
+        NameReader.read(written).value().map(this::suggestions).orElseGet(() -> spellings.near(Spelling.folded(written), MOST_SUGGESTIONS))));
   }
 
   /** What a written name is taken for; empty where for nothing. Does not look for near ones, and is quick. */
@@ -111,25 +107,7 @@ public final class NameIndex {
     if (name.reserve() == Reserve.UNCERTAIN && byName.containsKey(Spelling.folded(name.species()))) {
       return List.of(byName.get(Spelling.folded(name.species())));
     }
-    return name.epithet().isEmpty() ? List.of() : near(Spelling.folded(name.species()));
-  }
-
-  private List<String> near(String folded) {
-    int most = folded.length() < 8 ? 1 : folded.length() < 16 ? 2 : 3;
-    int letters = Spelling.letters(folded);
-    record Near(String name, int distance) {}
-    List<Near> found = new ArrayList<>();
-    spellings.forEach((spelling, listed) -> {
-      // Every changed letter can add one to either set of letters and take one away.
-      if (Integer.bitCount(letters ^ listed.letters()) <= 2 * most) {
-        int distance = Spelling.distance(folded, spelling, most);
-        if (distance <= most) {
-          found.add(new Near(listed.name(), distance));
-        }
-      }
-    });
-    return found.stream().sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
-        .map(Near::name).distinct().limit(MOST_SUGGESTIONS).toList();
+    return name.epithet().isEmpty() ? List.of() : spellings.near(Spelling.folded(name.species()), MOST_SUGGESTIONS);
   }
 
   private static String key(ScientificName name) {

@@ -91,6 +91,10 @@ final class LibraryChanges {
     contents.statements().forEach(statement -> bind(statements, statement).add());
     execute(statements, contents.statements());
     contents.holdings().forEach(this::keep);
+    PreparedBatch notes = handle.prepareBatch("insert into species_note (species_id, text, source_id) values (:species, :text, :source)");
+    contents.notes().forEach(note ->
+        notes.bind("species", note.speciesId()).bind("text", note.text()).bind("source", note.sourceId()).add());
+    execute(notes, contents.notes());
   }
 
   int keep(Holding holding) {

@@ -5,6 +5,7 @@ import guildwood.kernel.Finding;
 import guildwood.kernel.Source;
 import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
+import guildwood.species.LibraryExtract.Beside;
 import guildwood.species.LibraryMerge;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
@@ -160,26 +161,29 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
   }
 
   @Override
-  public void addAll(LibraryContents contents) {
-    change(c -> c.addAll(contents));
+  public LibraryMerge addAll(LibraryContents contents) {
+    return changeLibrary((before, handle) -> addAll(before, handle, contents));
   }
 
-  @Override
-  public synchronized LibraryMerge bring(LibraryContents contents) {
-    LibraryMerge merge = LibraryMerge.of(library, holdings(), contents, id -> !RESERVED_IDS.contains(id));
-    if (!merge.isEmpty()) {
-      change(c -> {
-        merge.replaced().forEach(c::changeSource);
-        c.addAll(merge.additions());
-      });
-    }
+  /** The same inside a transaction that somebody else began with {@link #changeLibrary}. */
+  public LibraryMerge addAll(SpeciesLibrary before, Handle handle, LibraryContents contents) {
+    LibraryMerge merge = LibraryMerge.of(before, Beside.of(this), contents, id -> !RESERVED_IDS.contains(id));
+    LibraryChanges changes = new LibraryChanges(handle);
+    merge.replaced().forEach(changes::changeSource);
+    changes.addAll(merge.additions());
     return merge;
   }
 
   @Override
   public List<SpeciesNote> notes(String speciesId) {
-    return database.read(handle -> handle.createQuery("select * from species_note where species_id = :id order by id").bind("id", speciesId)
-        .map((row, ctx) -> new SpeciesNote(row.getLong("id"), speciesId, row.getString("text"), row.getString("source_id"))).list());
+    return database.read(handle -> handle.createQuery("select * from species_note where species_id = :id order by id")
+        .bind("id", speciesId).map(LibraryRows.NOTE).list());
+  }
+
+  @Override
+  public List<SpeciesNote> notes() {
+    return database.read(handle -> handle.createQuery("select n.* from species_note n join species s on s.id = n.species_id "
+        + "where not s.removed order by n.id").map(LibraryRows.NOTE).list());
   }
 
   /**

@@ -13,7 +13,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** The fields of a source; as part of another form as well. */
-final class SourceForm {
+public final class SourceForm {
   private static final int LONGEST_ID = 50;
   private static final int FIRST_YEAR = 1000;
   private static final int LAST_YEAR = 2999;
@@ -21,7 +21,7 @@ final class SourceForm {
   private SourceForm() {}
 
   /** Kinds to choose from, and none yet. */
-  static List<String> kinds() {
+  public static List<String> kinds() {
     return Stream.concat(Stream.of(""), Arrays.stream(Source.Kind.values()).map(Source.Kind::key)).toList();
   }
 
@@ -36,7 +36,7 @@ final class SourceForm {
    *
    * @param id its id where it is kept already; otherwise a free one is made from its title
    */
-  static Optional<Source> read(Form form, Optional<String> id, SpeciesLibrary library) {
+  public static Optional<Source> read(Form form, Optional<String> id, SpeciesLibrary library) {
     Optional<Source.Kind> kind = Source.Kind.ofKey(form.value("source_kind"));
     if (kind.isEmpty()) {
       form.refuse(Finding.of("source.kind-missing", "source_kind"));

@@ -9,6 +9,7 @@ import guildwood.species.Statement;
 import guildwood.web.Access;
 import guildwood.web.Form;
 import guildwood.web.Pages;
+import guildwood.web.Paging;
 import guildwood.web.Routes;
 import guildwood.web.Units;
 import io.javalin.config.RoutesConfig;
@@ -79,22 +80,16 @@ public final class SourcePages implements Routes {
   private void show(Context ctx) {
     Source source = shelf.source(ctx);
     List<Sourced> values = values(source);
-    int pageCount = Math.max(1, (values.size() + VALUES_A_PAGE - 1) / VALUES_A_PAGE);
-    int page = Math.min(pageCount, pageNumber(ctx.queryParam("page")));
+    Paging paging = Paging.of(ctx, values.size(), VALUES_A_PAGE, "/sources/" + source.id());
     Map<String, Object> model = new HashMap<>();
     model.put("source", SourceLine.of(source, pages.messages()));
     model.put("count", values.size());
     StatementLine.Writer writer =
         new StatementLine.Writer(pages.messages(), new ValueWords(pages.messages(), Units.of(ctx)), shelf.library().sources());
-    model.put("values", values.subList((page - 1) * VALUES_A_PAGE, Math.min(values.size(), page * VALUES_A_PAGE)).stream()
+    model.put("values", values.stream().skip(paging.before()).limit(VALUES_A_PAGE)
         .map(v -> new SourcedValue(v.species().id(), v.species().name(), writer.line(v.species(), v.statement()))).toList());
-    model.put("page", page);
-    model.put("pageCount", pageCount);
+    model.put("paging", paging);
     pages.show(ctx, "species/source", model);
-  }
-
-  private static int pageNumber(String text) {
-    return text != null && text.matches("[1-9]\\d{0,5}") ? Integer.parseInt(text) : 1;
   }
 
   private record Sourced(Species species, Statement statement) {}

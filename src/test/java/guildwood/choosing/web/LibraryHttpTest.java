@@ -301,6 +301,16 @@ class LibraryHttpTest {
   }
 
   @Test
+  void aNameNearlySpeltIsOfferedWithWhatElseWasChosen() {
+    Page page = visitor.get("/library?q=amelanchior+alnifola");
+    String href = page.first("<li><a href=\"([^\"]+)\"[^>]*>look for “amelanchier alnifolia”, spelt nearly so</a>").orElseThrow();
+    assertEquals(List.of("amelanchier-alnifolia"), rows(visitor.get(href)));
+    assertFalse(visitor.get("/library?q=amelanchior+alnifola&layer=root").says("spelt nearly so"), "it would find nothing there");
+    assertTrue(visitor.get("/library?q=sasketoon&layer=shrub").links().contains("/library?q=saskatoon&layer=shrub"));
+    assertFalse(visitor.get("/library?q=saskatoon&layer=root").says("spelt nearly so"));
+  }
+
+  @Test
   void wordsAreFoundByTheirBeginnings() {
     assertEquals(List.of("symphytum-x-uplandicum"), rows(visitor.get("/library?q=symphytum+x+upl")).stream()
         .filter(id -> id.equals("symphytum-x-uplandicum")).toList());

@@ -34,7 +34,7 @@ class ExportCommandTest {
   @BeforeAll
   static void fill() {
     try (Database database = Database.open(folder.resolve("data"))) {
-      new SqlSpeciesRecords(database).bring(SeedFiles.read("/seed-data").orThrow());
+      new SqlSpeciesRecords(database).addAll(SeedFiles.read("/seed-data").orThrow());
     }
   }
 
@@ -45,7 +45,7 @@ class ExportCommandTest {
     assertEquals("0 339 species written to " + zip, export(zip.toString()));
     Path other = folder.resolve("other");
     try (Database database = Database.open(other)) {
-      new SqlSpeciesRecords(database).bring(DataPackageReader.read(zip).orThrow().contents());
+      new SqlSpeciesRecords(database).addAll(DataPackageReader.read(zip).orThrow().contents());
     }
     for (String name : List.of("zip", "xlsx", "csv")) {
       Path first = folder.resolve("all." + name);

@@ -9,6 +9,7 @@ import guildwood.species.Holding;
 import guildwood.species.LibraryExtract;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
+import guildwood.species.SpeciesNote;
 import guildwood.species.Trait;
 import guildwood.species.WrittenStatement;
 import guildwood.species.exchange.ShippedLibrary;
@@ -40,9 +41,9 @@ class LibraryWorkbookTest {
   @Test
   void theShippedLibraryIsReadBackCellByCell() throws IOException {
     SpeciesLibrary library = ShippedLibrary.read("/seed-data").orThrow();
-    byte[] workbook = written(LibraryExtract.whole(library, Map.of()), library.species(), List.of());
+    byte[] workbook = written(LibraryExtract.whole(library, LibraryExtract.Beside.NOTHING), library.species(), List.of());
     Map<String, List<List<String>>> sheets = read(workbook);
-    assertEquals(List.of("Species", "Values", "Sources", "Plants at hand", "Columns"), List.copyOf(sheets.keySet()));
+    assertEquals(List.of("Species", "Values", "Sources", "Notes", "Plants at hand", "Columns"), List.copyOf(sheets.keySet()));
 
     List<List<String>> expected = new ArrayList<>(List.of(SpeciesTableWriter.header(List.of())));
     library.species().forEach(s -> expected.add(SpeciesTableWriter.cells(s, List.of())));
@@ -51,7 +52,7 @@ class LibraryWorkbookTest {
     assertEquals(1 + library.sources().size(), sheets.get("Sources").size());
     List<String> columns = sheets.get("Columns").stream().skip(1).map(row -> row.get(0)).toList();
     assertEquals(expected.get(0), columns, "every column of the table is explained");
-    assertArrayEquals(workbook, written(LibraryExtract.whole(library, Map.of()), library.species(), List.of()), "the same library, the same file");
+    assertArrayEquals(workbook, written(LibraryExtract.whole(library, LibraryExtract.Beside.NOTHING), library.species(), List.of()), "the same library, the same file");
   }
 
   @Test
@@ -89,10 +90,14 @@ class LibraryWorkbookTest {
   }
 
   @Test
-  void whatTheOwnerHasHasASheet() throws IOException {
+  void whatTheOwnerHasAndNotesHaveSheets() throws IOException {
     Species plum = plum("x");
     Holding holding = new Holding("prunus-domestica", 3, 2, OptionalInt.of(1250));
-    LibraryExtract extract = new LibraryExtract(List.of(plum), extract(plum).sources(), List.of(), List.of(holding));
+    SpeciesNote note = new SpeciesNote(1, "prunus-domestica", "Soil: any\n=1+1 " + "y".repeat(40_000), "s");
+    LibraryExtract extract = new LibraryExtract(List.of(plum), extract(plum).sources(), List.of(), List.of(holding), List.of(note));
+    List<List<String>> notes = read(written(extract, List.of(plum), List.of())).get("Notes");
+    assertEquals(List.of("1", "prunus-domestica", "s", "Soil: any"), notes.get(1));
+    assertEquals("=1+1 " + "y".repeat(40_000), notes.get(2).get(3) + notes.get(3).get(3));
     assertEquals(List.of("prunus-domestica", "Prunus domestica", "3", "2", "12.50"),
         read(written(extract, List.of(plum), List.of())).get("Plants at hand").get(1));
   }
@@ -108,7 +113,7 @@ class LibraryWorkbookTest {
   private static LibraryExtract extract(Species species) {
     String title = species.statements().get(0).note();
     return new LibraryExtract(List.of(species), List.of(new Source("s", Source.Kind.HEARSAY, "", title, OptionalInt.empty(), "")),
-        List.of(), List.of());
+        List.of(), List.of(), List.of());
   }
 
   private static byte[] written(LibraryExtract extract, List<Species> species, List<Added> added) throws IOException {

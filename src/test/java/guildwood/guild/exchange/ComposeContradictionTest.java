@@ -72,6 +72,27 @@ class ComposeContradictionTest {
     assertTrue(gap.at("/closers/0/species").size() > 0, gap::toString);
   }
 
+  @Test
+  void moreGroundThanSoFewPlantsCover() throws IOException {
+    JsonNode answer = compose("\"areaM2\":20", "ground:95", ",\"rules\":{\"maxPlants\":3}");
+    JsonNode gap = gap(answer);
+    assertEquals("ground-short", gap.get("reason").textValue());
+    assertEquals(answer.at("/proposals/0/numbers/groundCovered").decimalValue(), gap.get("covered").decimalValue());
+    assertTrue(gap.get("covered").doubleValue() < 0.95 && gap.get("rules").size() > 0, gap::toString);
+  }
+
+  @Test
+  void whatCanBePropagatedComesInBeforeAnythingIsBought() throws IOException {
+    JsonNode answer = answer("{\"areaM2\":20," + ComposeRun.GROUND + ",\"wishes\":[{\"wish\":\"ground:30\",\"must\":true}],"
+        + "\"rules\":{\"plantsFrom\":\"have-or-propagate\"},"
+        + "\"stock\":[{\"species\":\"trifolium-repens\",\"onHand\":4,\"canPropagate\":90}]}");
+    JsonNode clover = answer.at("/proposals/0/species/0");
+    assertEquals("trifolium-repens", clover.get("species").textValue());
+    assertEquals(4, clover.get("fromStock").intValue());
+    assertTrue(clover.get("toPropagate").intValue() > 0 && clover.get("toBuy").intValue() == 0, clover::toString);
+    assertEquals(0, answer.at("/proposals/0/numbers/cost").decimalValue().signum());
+  }
+
   private static JsonNode compose(String area, String wish, String more) throws IOException {
     return answer("{" + area + "," + ComposeRun.GROUND + ",\"wishes\":[{\"wish\":\"" + wish + "\",\"must\":true}]" + more + "}");
   }

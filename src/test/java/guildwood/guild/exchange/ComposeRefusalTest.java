@@ -79,6 +79,8 @@ class ComposeRefusalTest {
     "{`areaM2`:20,`rules`:{`maxSpecies`:41}} | rules.maxSpecies: is 41 and must lie between 0 and 40.",
     "{`areaM2`:20,`rules`:{`maxPlants`:1.5}} | rules.maxPlants: must be a whole number.",
     "{`areaM2`:20,`rules`:{`onlyStock`:1}} | rules.onlyStock: must be true or false.",
+    "{`areaM2`:20,`rules`:{`plantsFrom`:`shop`}} | rules.plantsFrom: \"shop\" is not one of: anywhere, have-or-propagate, on-hand.",
+    "{`areaM2`:20,`wishes`:[{`wish`:`ground:0`}]} | wishes[0].wish: \"ground:0\" is no wish: after \"ground:\" comes one of: 1, 2, ... 100.",
     "{`areaM2`:20,`rules`:{`nativeTo`:`mars`}} | rules.nativeTo: \"mars\" is not one of: north-america",
     "{`areaM2`:20,`rules`:{`withoutCautions`:[`fear`]}} | rules.withoutCautions[0]: \"fear\" is not one of: listed",
     "{`areaM2`:20,`rules`:{`withoutCautions`:[`toxic:leaves`]}} | rules.withoutCautions[0]: \"toxic:leaves\" is not one of: listed",

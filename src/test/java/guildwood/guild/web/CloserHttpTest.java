@@ -46,7 +46,7 @@ class CloserHttpTest {
     TestBed bed = laidOut(name, area, light, moisture, ph);
     bed.ask(ASKED);
     Map<String, Integer> kinds = new HashMap<>();
-    for (Shown shown : closers(visitor.get(bed.path() + "/guild/edit/gaps"))) {
+    for (Shown shown : closers(TestBed.settled(visitor, bed.path() + "/guild/edit/gaps"))) {
       if (kinds.merge(shown.step, 1, Integer::sum) <= MOST_OF_A_KIND) {
         assertEquals(shown.promisedMilli, total(done(bed, shown)), shown.toString());
         undone(bed);
@@ -62,7 +62,7 @@ class CloserHttpTest {
     for (String[] of : new String[][] {{"24", "full shade", "moist", "4.6"}, {"6", "full sun", "moist", "6.2"}}) {
       TestBed bed = laidOut("Kinds", of[0], of[1], of[2], of[3]);
       bed.ask(ASKED);
-      closers(visitor.get(bed.path() + "/guild/edit/gaps")).forEach(shown -> kinds.add(shown.step));
+      closers(TestBed.settled(visitor, bed.path() + "/guild/edit/gaps")).forEach(shown -> kinds.add(shown.step));
     }
     assertEquals(Set.of("draft", "limits", "ground", "bed"), kinds);
   }
@@ -71,7 +71,7 @@ class CloserHttpTest {
   void aBanIsLiftedByTakingTheGuildThatNeedsIt() {
     TestBed bed = TestBed.laidOut(visitor, "Banned");
     bed.ask("wish.function:mulch-maker", "must", "without.listed", "on", "allowNotKnown", "on");
-    Page open = visitor.get(bed.path() + "/guild/edit/gaps");
+    Page open = TestBed.settled(visitor, bed.path() + "/guild/edit/gaps");
     Set<String> providers = new LinkedHashSet<>();
     closers(open).forEach(c -> GuildCode.read(c.guild).species().forEach(providers::add));
     assertFalse(providers.isEmpty());
@@ -82,7 +82,7 @@ class CloserHttpTest {
       }
     }
     bed.ask(fields.toArray(String[]::new));
-    List<Shown> lifting = closers(visitor.get(bed.path() + "/guild/edit/gaps")).stream().filter(c -> !c.free.isEmpty()).toList();
+    List<Shown> lifting = closers(TestBed.settled(visitor, bed.path() + "/guild/edit/gaps")).stream().filter(c -> !c.free.isEmpty()).toList();
     assertFalse(lifting.isEmpty(), "all plants that make mulch are banned");
     Page draft = done(bed, lifting.get(0));
     assertEquals(lifting.get(0).promisedMilli, total(draft));
@@ -97,7 +97,7 @@ class CloserHttpTest {
   void theGroundIsExplainedWithPublishedAmountsOnlyAndATestFirst() {
     TestBed acid = laidOut("Lime", "24", "full shade", "moist", "4.6");
     acid.ask(ASKED);
-    Page open = visitor.get(acid.path() + "/guild/edit/gaps");
+    Page open = TestBed.settled(visitor, acid.path() + "/guild/edit/gaps");
     assertTrue(open.says("Test the soil first and follow the laboratory’s figure"));
     assertTrue(open.says("common practice, no source"), "no publication is claimed for rates that have none");
     assertTrue(open.says("open the canopy"));
@@ -105,11 +105,11 @@ class CloserHttpTest {
     TestBed lime = laidOut("Sulfur", "100", "full sun", "moist", "8.3");
     lime.ask(ASKED);
     // Clemson University, as kept in CHECKS 7.4: 5 to 10 lb a 1,000 sq ft at a time, 2 to 3 months apart.
-    Page sulfur = visitor.get(lime.path() + "/guild/edit/gaps");
+    Page sulfur = TestBed.settled(visitor, lime.path() + "/guild/edit/gaps");
     assertTrue(sulfur.says("No more elemental sulfur at a time than 24 – 49 g/m², which is 2.4 – 4.9 kg for this bed"));
     assertTrue(sulfur.says("two to three months before the next (Clemson University)"));
     visitor.submit("/units", "units", "us", "back", "/");
-    assertTrue(visitor.get(lime.path() + "/guild/edit/gaps").says("than 5 – 10 lb per 1,000 sq ft, which is 5.4 – 11 lb for this bed"));
+    assertTrue(TestBed.settled(visitor, lime.path() + "/guild/edit/gaps").says("than 5 – 10 lb per 1,000 sq ft, which is 5.4 – 11 lb for this bed"));
   }
 
   @ParameterizedTest

@@ -119,7 +119,11 @@ class CompareHttpTest {
     assertEquals(303, gone.status());
     assertEquals(bed.path() + "/guild", gone.location());
     assertEquals(404, visitor.get("/beds/999999/guild/compare?one=draft&other=draft").status());
-    assertEquals(200, visitor.get(bed.path() + "/guild/compare").status(), "without a choice there is one to make");
+    Page toChoose = visitor.get(bed.path() + "/guild/compare");
+    assertEquals(200, toChoose.status(), "without a choice there is one to make");
+    assertTrue(toChoose.says("There are no two guilds of this bed to set side by side yet.")
+        || toChoose.html().contains("id=\"compare-one\""));
+    assertFalse(toChoose.html().contains("class=\"compare-verdict\""), "nothing is compared with itself");
   }
 
   /** Points, differences, species and totals of the page agree with each other and with the guilds' own pages. */

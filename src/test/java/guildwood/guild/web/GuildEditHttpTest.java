@@ -241,7 +241,8 @@ class GuildEditHttpTest {
     TestBed bed = TestBed.laidOut(visitor, "Gaps");
     bed.ask("wish.function:nitrogen-fixer", "must", "wish.layer:tall-tree", "nice",
         "wish.bloom-month:1", "nice", "without.listed", "on");
-    Page guild = bed.plant("Only asparagus", ASPARAGUS, "5");
+    bed.plant("Only asparagus", ASPARAGUS, "5");
+    Page guild = TestBed.settled(visitor, bed.path() + "/guild");
     List<String> gaps = Pattern.compile("(?s)<article class=\"card gap\">.*?</article>").matcher(guild.html()).results()
         .map(r -> new Page(200, Map.of(), r.group()).text()).toList();
     assertEquals(3, gaps.size(), gaps.toString());

@@ -38,7 +38,7 @@ class ProposalHttpTest {
     List<Set<String>> species = new ArrayList<>();
     int before = Integer.MAX_VALUE;
     for (int number = 1; number <= cards.size(); number++) {
-      Page proposal = visitor.get(run + "/" + number);
+      Page proposal = TestBed.settled(visitor, run + "/" + number);
       assertEquals(200, proposal.status());
       int total = addsUp(proposal);
       assertTrue(total <= before, "the best comes first");
@@ -87,7 +87,47 @@ class ProposalHttpTest {
     assertEquals(TestBed.plants(proposal), TestBed.plants(guild));
     assertEquals(TestBed.points(proposal), TestBed.points(guild));
     visitor.submit(bed.path() + "/guild/edit", withName(bed, "Our plan"));
-    assertTrue(visitor.submit(run + "/1").says("Saved: Our plan."), "the name stays when another proposal is taken");
+    String replace = visitor.post(run + "/1").location();
+    Page asked = visitor.get(replace);
+    assertTrue(asked.says("Replace “Our plan”?"));
+    assertTrue(asked.says("What would change"));
+    Page replaced = visitor.submit(run + "/1", "replace", asked.valueOf("replace"));
+    assertTrue(replaced.says("Saved: Our plan."), "the name stays when another proposal is taken");
+    assertEquals(TestBed.plants(visitor.get(run + "/1")), TestBed.plants(replaced));
+  }
+
+  /** What was agreed to is the guild that was shown, and no other. */
+  @Test
+  void nothingIsReplacedThatWasNotShown() {
+    TestBed bed = TestBed.laidOut(visitor, "Replacing");
+    bed.ask("wish.function:ground-cover", "must", "without.listed", "on");
+    String run = compose(bed);
+    done(run);
+    bed.plant("By hand", "asparagus-officinalis", "5");
+    Map<String, Integer> before = TestBed.plants(visitor.get(bed.path() + "/guild"));
+    assertEquals(run + "/1/replace", visitor.post(run + "/1").location());
+    String shown = visitor.get(run + "/1/replace").valueOf("replace");
+    assertEquals(before, TestBed.plants(visitor.get(bed.path() + "/guild")), "asking replaces nothing");
+    bed.plant("By hand", "asparagus-officinalis", "6");
+    assertEquals(run + "/1/replace", visitor.post(run + "/1", "replace", shown).location(), "another guild is saved by now");
+    assertEquals(Map.of("asparagus-officinalis", 6), TestBed.plants(visitor.get(bed.path() + "/guild")));
+    assertEquals(404, visitor.get(run + "/9/replace").status());
+    String saved = visitor.get(run + "/1/replace").valueOf("replace");
+    visitor.submit(run + "/1", "replace", saved);
+    assertEquals(bed.path() + "/guild", visitor.post(run + "/1").location(), "the same guild once more replaces nothing");
+  }
+
+  /** Proposals stopped on the way bring no gaps with them: those are worked out for who looks, not passed over. */
+  @Test
+  void whatStoppedProposalsLeaveOpenIsExplainedAllTheSame() {
+    TestBed bed = TestBed.laidOut(visitor, "Stopped");
+    bed.ask("wish.function:nitrogen-fixer", "must", "wish.layer:tall-tree", "must", "wish.bloom-month:1", "nice", "without.listed", "on");
+    String run = compose(bed);
+    visitor.post(run + "/stop");
+    done(run);
+    Page all = TestBed.settled(visitor, run);
+    explainsEveryUnmetWish(all, cards(all).get(0));
+    assertTrue(all.html().contains("class=\"card gap\""));
   }
 
   @Test
@@ -95,7 +135,8 @@ class ProposalHttpTest {
     TestBed bed = TestBed.ofDemo(visitor, "Sunny bank");
     String run = compose(bed);
     assertEquals(run, visitor.post(run + "/stop").location());
-    Page stopped = done(run);
+    done(run);
+    Page stopped = TestBed.settled(visitor, run);
     assertFalse(cards(stopped).isEmpty());
     addsUp(visitor.get(run + "/1"));
     assertEquals(303, visitor.post(run + "/stop").status(), "stopping what is done does no harm");
@@ -158,7 +199,7 @@ class ProposalHttpTest {
     String run = compose(bed);
     Page all = done(run);
     assertTrue(all.html().contains("class=\"card gap\""));
-    explainsEveryUnmetWish(visitor.get(run + "/1"), cards(all).get(0));
+    explainsEveryUnmetWish(TestBed.settled(visitor, run + "/1"), cards(all).get(0));
   }
 
   /** The parts of the score as written add up to the total as written; returns it in thousandths. */

@@ -41,6 +41,20 @@ record TestBed(HttpVisitor visitor, String path) {
     return page;
   }
 
+  /** A page once the gaps on it are worked out. */
+  static Page settled(HttpVisitor visitor, String path) {
+    long end = System.nanoTime() + 60_000_000_000L;
+    Page page = visitor.get(path);
+    while (page.html().contains("id=\"gaps-working\"") && System.nanoTime() < end) {
+      java.util.concurrent.locks.LockSupport.parkNanos(100_000_000L);
+      page = visitor.get(path);
+    }
+    if (page.status() != 200 || page.html().contains("id=\"gaps-working\"")) {
+      throw new AssertionError("no gaps at " + path + ": " + page.status());
+    }
+    return page;
+  }
+
   /** Keeps wishes and limits; what is not named here is as the form has it when nothing is chosen. */
   Page ask(String... namesAndValues) {
     return visitor.submit(path + "/wishes", whole(namesAndValues));

@@ -106,7 +106,7 @@ class MaterialsHttpTest {
   void theShoppingListIsATableNoSpreadsheetTakesForFormulas() {
     visitor.post(materials + "/settings", settings());
     visitor.submit(materials + "/at/" + small, "wanted", "yes", "material", "wood-chips", "depth", "10", "card", "yes");
-    Page list = visitor.get(materials + "/shopping.csv");
+    Page list = visitor.get(materials.replace("/materials", "/shopping.csv"));
     assertEquals("text/csv; charset=utf-8; header=present", list.headers().get("content-type").toLowerCase(java.util.Locale.ROOT));
     assertEquals("""
         item,scientific_name,amount,unit,cubic_yards,loads,bed\r
@@ -170,6 +170,17 @@ class MaterialsHttpTest {
   }
 
   @Test
+  void removingTheSiteTellsThatItsRecordsGo() {
+    String remove = materials.replace("/materials", "/remove");
+    assertFalse(visitor.get(remove).says("of mulch"));
+    visitor.submit(materials + "/load");
+    visitor.submit(materials + "/done", "need", small + ".wood-chips");
+    assertTrue(visitor.get(remove).says("one delivery of mulch and one record of what was laid"));
+    assertEquals(303, visitor.post(remove).status());
+    assertEquals(404, visitor.get(materials).status());
+  }
+
+  @Test
   void badPartsAreRefused() {
     Page page = visitor.post(materials + "/at/" + large + "/laid", "need", large + ".straw", "amount", "2");
     assertEquals(422, page.status());
@@ -183,7 +194,7 @@ class MaterialsHttpTest {
   @Test
   void whatIsNotThereLeadsNowhere() {
     for (String path : List.of("/sites/999999/materials", "/sites/x/materials", "/sites/999999/materials/settings",
-        "/sites/999999/materials/shopping.csv", materials + "/at/bed-999999", materials + "/at/path-1x", materials + "/at/tree-1")) {
+        "/sites/999999/shopping.csv", materials + "/at/bed-999999", materials + "/at/path-1x", materials + "/at/tree-1")) {
       assertEquals(404, visitor.get(path).status(), path);
     }
     assertEquals(404, visitor.post(materials + "/done", "need", "bed-999999.wood-chips").status());

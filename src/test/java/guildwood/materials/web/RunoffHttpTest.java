@@ -69,6 +69,14 @@ class RunoffHttpTest {
   }
 
   @Test
+  void theHeaviestMoment() {
+    question.putAll(Map.of("intensity", "50", "coefficient", "0.35"));
+    assertTrue(ask().says("about 4.86 litres a second"), ask().text());
+    question.put("coefficient", "");
+    assertEquals("Please fill this in.", ask().messageOf("coefficient"));
+  }
+
+  @Test
   void usUnits() {
     question.putAll(Map.of("length-unit", "us", "rain", "6", "soil", "c", "area-1", "43560", "cover-1", "woods"));
     assertTrue(ask().says("Runoff, over the whole area (Q) 2.81 in"), ask().text());
@@ -105,6 +113,7 @@ class RunoffHttpTest {
       "depth; -30; Must lie between 2 and 200 cm (0.79 and 78.74 in).",
       "side; steep; “steep” is not a number that can be read here.",
       "open; 0; Must lie between 1 and 100.",
+      "coefficient; 1.5; Must lie between 0.01 and 1.",
       "slope; 101; Must lie between 0 and 100."})
   void badInputIsRefusedAndKept(String field, String typed, String message) {
     question.putAll(Map.of("length", "20", "bottom", "0.5", "depth", "30", "side", "3", "open", "100"));

@@ -106,7 +106,7 @@ class ShareHttpTest {
   void itShowsThatPlanAndNothingElse() {
     for (HttpVisitor visitor : List.of(helper, owner)) {
       Page plan = visitor.get("/shared/" + givenBeforeTheRestart);
-      assertEquals(List.of(), plan.links());
+      assertEquals(List.of("/shared/" + givenBeforeTheRestart + "/work.ics"), plan.links());
       assertFalse(Pattern.compile("<(form|nav|script|input|button|iframe)\\b|<img(?! src=\"/shared/[A-Za-z0-9_-]{22}/drawing\\.svg\")").matcher(plan.html()).find(), plan.html());
       for (String other : List.of("Secret corner", "Nobody", "Quarry school", "First helpers", "hazelnut", "Wren", "csrf", "/beds/", "/sites/", "/library/")) {
         assertFalse(plan.html().contains(other), other);
@@ -134,6 +134,18 @@ class ShareHttpTest {
   void anExpiredLinkSaysThatItIsGone() {
     gone(helper.get("/shared/" + EXPIRED));
     assertTrue(owner.get(bed + "/share").first("(?s)Last year&#39;s</th>.*?</tr>").orElseThrow().contains(">expired<"));
+  }
+
+  @Test
+  void theWorkOfTheBedIsToldAndCanBeSubscribedTo() {
+    Page plan = helper.get("/shared/" + givenBeforeTheRestart);
+    assertTrue(plan.says("What is to be done"), plan.text());
+    assertTrue(plan.text().indexOf("Ask where lines lie underground") < plan.text().indexOf("Plant asparagus in “South strip”"), plan.text());
+    Page calendar = helper.get("/shared/" + givenBeforeTheRestart + "/work.ics");
+    assertTrue(calendar.html().startsWith("BEGIN:VCALENDAR"), calendar.html());
+    assertFalse(calendar.html().contains("Secret corner"));
+    gone(helper.get("/shared/" + EXPIRED + "/work.ics"));
+    assertEquals(404, helper.get("/shared/" + Tokens.fresh() + "/work.ics").status());
   }
 
   @Test

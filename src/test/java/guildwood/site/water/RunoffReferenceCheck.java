@@ -86,6 +86,18 @@ class RunoffReferenceCheck {
     assertFalse(basin.hoursToEmpty(0).isPresent());
   }
 
+  /**
+   * Rational method, GISHydro, University of Maryland: C 0.4, 2.87 in/h, 0.20 square miles or 128 acres are 146.94 cubic
+   * feet a second where k = 1 is taken for 1.008. C 0.35, 50 mm/h, 0.1 ha: 0.00486 m3/s, worked out by hand.
+   */
+  @Test
+  void theMostAtOneMoment() {
+    double acreM2 = 43_560 * 0.3048 * 0.3048;
+    double cubicFeet = new PeakFlow(0.4, 2.87 * INCH_MM).m3PerSecond(128 * acreM2) / (0.3048 * 0.3048 * 0.3048);
+    assertEquals(146.94 * 1.008, cubicFeet, 0.08);
+    assertEquals(0.00486, new PeakFlow(0.35, 50).m3PerSecond(1000), 5e-6);
+  }
+
   /** 100 % is 45 degrees, 8.75 % is 5 degrees. Plane geometry. */
   @Test
   void slopes() {

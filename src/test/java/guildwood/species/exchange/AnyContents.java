@@ -5,6 +5,7 @@ import guildwood.species.Evidence;
 import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
 import guildwood.species.SpeciesNames;
+import guildwood.species.SpeciesNote;
 import guildwood.species.Trait;
 import guildwood.species.WrittenStatement;
 import java.util.ArrayList;
@@ -51,7 +52,19 @@ public final class AnyContents {
         holdings.add(new Holding(id, random.nextInt(50), random.nextInt(5), random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(random.nextInt(10_000))));
       }
     }
-    return new LibraryContents(sources, species, statements, holdings);
+    return new LibraryContents(sources, species, statements, holdings, notes(List.copyOf(species.keySet()), sources));
+  }
+
+  private List<SpeciesNote> notes(List<String> species, List<Source> sources) {
+    List<SpeciesNote> notes = new ArrayList<>();
+    for (int n = random.nextInt(2 * species.size()); n > 0; n--) {
+      StringBuilder text = new StringBuilder("Soil: ").append(hard());
+      for (int lines = random.nextInt(4); lines > 0; lines--) {
+        text.append('\n').append(pick(List.of("", "\r", "\t\"", "C:\\u000A\\\\", " ends here ", "\u0007"))).append(hard());
+      }
+      notes.add(new SpeciesNote(0, pick(species), text.toString(), pick(sources).id()));
+    }
+    return notes;
   }
 
   private SpeciesNames names(int number) {

@@ -45,6 +45,8 @@ class DataPackageReaderTest {
     "holdings.csv | ,4,3,2.50 | ,4,999999,2.50 | holdings.csv, row 2, column plants_to_propagate | number.out-of-scale",
     "holdings.csv | ,4,3,2.50 | ,4,3,2.505 | holdings.csv, row 2, column price | number.unreadable",
     "holdings.csv | ,4,3,2.50 | ,4,3,9999999 | holdings.csv, row 2, column price | number.out-of-scale",
+    "notes.csv | 1,rubus-idaeus,neighbour,a | 1,rubus-idaeus,own-experience,a | notes.csv, row 3, column note | package.note-mixed",
+    "notes.csv | 1,rubus-idaeus,neighbour,Soil | one,rubus-idaeus,neighbour,Soil | notes.csv, row 2, column note | number.not-whole",
     "datapackage.json | \"guildwoodLibrary\":1 | \"other\":1 | `` | package.not-a-library",
     "datapackage.json | \"guildwoodLibrary\":1 | \"guildwoodLibrary\":2 | `` | package.newer",
     "datapackage.json | \"guildwoodLibrary\":1 | \"guildwoodLibrary\" | `` | package.bad-descriptor"
@@ -62,6 +64,7 @@ class DataPackageReaderTest {
     assertEquals("1 species, 2 sources, 2 values, 1 holdings", contents.species().size() + " species, " + contents.sources().size()
         + " sources, " + contents.statements().size() + " values, " + contents.holdings().size() + " holdings");
     assertEquals(List.of(), small.remarks());
+    assertEquals(List.of("Soil: any\na \\ b", "=kept"), contents.notes().stream().map(n -> n.text()).toList());
     assertEquals(250, contents.holdings().get(0).priceCents().orElseThrow());
   }
 
@@ -146,6 +149,8 @@ class DataPackageReaderTest {
         + "rubus-idaeus,height,,3-6 m,3,6,m,neighbour,,yes,note\r\n"
         + "rubus-idaeus,function,bird-food,yes,,,,own-experience,observed,,\r\n");
     files.put("unread.csv", "species,trait,item,value,source,evidence,rules,note\r\n");
+    files.put("notes.csv", "note,species,source,text\r\n1,rubus-idaeus,neighbour,Soil: any\r\n1,rubus-idaeus,neighbour,a \\\\ b\r\n"
+        + "2,rubus-idaeus,own-experience,'=kept\r\n");
     files.put("holdings.csv", "species,plants_on_hand,plants_to_propagate,price\r\nrubus-idaeus,4,3,2.50\r\n");
     files.computeIfPresent(changed, (name, text) -> change.apply(text));
     return files;

@@ -55,7 +55,7 @@ class DataPackageReferenceCheck {
   static void write() throws IOException {
     SpeciesLibrary library = ShippedLibrary.read("/seed-data").orThrow();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DataPackageWriter.write(LibraryExtract.whole(library, Map.of()), new Messages(), out);
+    DataPackageWriter.write(LibraryExtract.whole(library, LibraryExtract.Beside.NOTHING), new Messages(), out);
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(out.toByteArray()))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         FILES.put(entry.getName(), zip.readAllBytes());
@@ -90,7 +90,7 @@ class DataPackageReferenceCheck {
     List<String> names = new ArrayList<>(List.of("datapackage.json"));
     descriptor.get("resources").forEach(resource -> names.add(resource.get("path").asText()));
     assertEquals(names, List.copyOf(FILES.keySet()));
-    assertEquals(List.of("species.csv", "sources.csv", "traits.csv", "values.csv", "unread.csv", "holdings.csv"), names.subList(1, names.size()));
+    assertEquals(List.of("species.csv", "sources.csv", "traits.csv", "values.csv", "unread.csv", "notes.csv", "holdings.csv"), names.subList(1, names.size()));
   }
 
   @ParameterizedTest

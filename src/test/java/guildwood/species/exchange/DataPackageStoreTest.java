@@ -9,10 +9,12 @@ import guildwood.kernel.Checked;
 import guildwood.species.Holding;
 import guildwood.species.LibraryContents;
 import guildwood.species.LibraryExtract;
+import guildwood.species.LibraryExtract.Beside;
 import guildwood.species.LibraryMerge;
 import guildwood.species.Species;
 import guildwood.species.SpeciesLibrary;
 import guildwood.species.SpeciesNames;
+import guildwood.species.SpeciesNote;
 import guildwood.species.Statement;
 import guildwood.species.WrittenStatement;
 import guildwood.species.store.SqlSpeciesRecords;
@@ -50,18 +52,19 @@ class DataPackageStoreTest {
   private void comesBack(LibraryContents contents) throws IOException {
     try (Database first = Database.inMemory(); Database second = Database.inMemory()) {
       SqlSpeciesRecords here = new SqlSpeciesRecords(first);
-      here.bring(contents);
+      here.addAll(contents);
       byte[] once = taken(here);
       SqlSpeciesRecords there = new SqlSpeciesRecords(second);
-      there.bring(read(once).orThrow().contents());
+      there.addAll(read(once).orThrow().contents());
       assertArrayEquals(once, taken(there));
       assertEquals(List.of(), read(once).orThrow().remarks());
       assertEquals(plain(here.library()), plain(there.library()));
       assertEquals(here.library().sources(), there.library().sources());
+      assertEquals(texts(contents.notes()), texts(there.notes()));
       assertEquals(contents.statements().size(), there.library().species().stream().mapToInt(s -> s.statements().size()).sum());
       // Brought a second time, there is nothing left to keep.
-      LibraryMerge again = there.bring(read(once).orThrow().contents());
-      assertTrue(again.isEmpty(), () -> again.additions().toString());
+      LibraryMerge again = there.addAll(read(once).orThrow().contents());
+      assertTrue(again.additions().isEmpty() && again.replaced().isEmpty(), () -> again.additions().toString());
       assertArrayEquals(once, taken(there));
     }
   }
@@ -70,11 +73,11 @@ class DataPackageStoreTest {
   void someOfTheSpeciesComeBackByteForByteToo() throws IOException {
     try (Database first = Database.inMemory(); Database second = Database.inMemory()) {
       SqlSpeciesRecords here = new SqlSpeciesRecords(first);
-      here.bring(SeedFiles.read("/seed-data").orThrow());
+      here.addAll(SeedFiles.read("/seed-data").orThrow());
       List<Species> some = here.library().species().stream().filter(s -> s.genus().equals("Rubus")).toList();
-      byte[] once = written(LibraryExtract.some(here.library(), some, here.holdings()));
+      byte[] once = written(LibraryExtract.some(here.library(), some, Beside.of(here)));
       SqlSpeciesRecords there = new SqlSpeciesRecords(second);
-      there.bring(read(once).orThrow().contents());
+      there.addAll(read(once).orThrow().contents());
       assertTrue(some.size() > 1 && some.size() == there.library().species().size());
       assertArrayEquals(once, taken(there));
     }
@@ -84,7 +87,7 @@ class DataPackageStoreTest {
   void whatCannotBeReadAnyMoreIsCarriedAndWhatLiesInTheBinIsNot() throws IOException {
     try (Database first = Database.inMemory(); Database second = Database.inMemory()) {
       SqlSpeciesRecords here = new SqlSpeciesRecords(first);
-      here.bring(SeedFiles.read("/seed-good").orThrow());
+      here.addAll(SeedFiles.read("/seed-good").orThrow());
       String source = here.library().sources().keySet().stream().sorted().findFirst().orElseThrow();
       first.change(handle -> handle.createUpdate("insert into statement (species_id, trait, item, entered, source_id, evidence, chosen, note) "
           + "values ('vitis-riparia', 'vigour', '', '=strong', :s, null, true, 'kept')").bind("s", source).execute());
@@ -93,7 +96,7 @@ class DataPackageStoreTest {
       assertEquals(1, here.library().unread().size());
       byte[] once = taken(here);
       SqlSpeciesRecords there = new SqlSpeciesRecords(second);
-      there.bring(read(once).orThrow().contents());
+      there.addAll(read(once).orThrow().contents());
       WrittenStatement unread = there.library().unread().get(0);
       assertEquals("vigour =strong kept true", unread.trait() + " " + unread.entered() + " " + unread.note() + " " + unread.chosen());
       assertFalse(there.library().find("amelanchier-alnifolia").isPresent());
@@ -107,8 +110,8 @@ class DataPackageStoreTest {
     try (Database first = Database.inMemory(); Database second = Database.inMemory()) {
       SqlSpeciesRecords here = new SqlSpeciesRecords(first);
       SqlSpeciesRecords there = new SqlSpeciesRecords(second);
-      here.bring(SeedFiles.read("/seed-good").orThrow());
-      there.bring(SeedFiles.read("/seed-good").orThrow());
+      here.addAll(SeedFiles.read("/seed-good").orThrow());
+      there.addAll(SeedFiles.read("/seed-good").orThrow());
       String rose = here.add(SpeciesNames.read("Rosa rugosa", "", "", "").orThrow()).orThrow();
       there.add(SpeciesNames.read("Rosa canina", "", "", "Rosa rugosa").orThrow()).orThrow();
       here.add(rose, said("height", "2 m", true), java.util.Optional.empty());
@@ -116,7 +119,7 @@ class DataPackageStoreTest {
       there.remove("amelanchier-alnifolia");
       String before = there.library().find("vitis-riparia").orElseThrow().ruling(guildwood.species.Trait.HEIGHT).orElseThrow().entered();
 
-      LibraryMerge merge = there.bring(read(taken(here)).orThrow().contents());
+      LibraryMerge merge = there.addAll(read(taken(here)).orThrow().contents());
       assertEquals(List.of("Amelanchier alnifolia"), merge.inBin());
       assertEquals(2, merge.additions().statements().size());
       assertEquals(1, merge.disagreeing());
@@ -138,8 +141,12 @@ class DataPackageStoreTest {
             t.sourceId(), t.evidence(), t.chosen(), t.note()))).toList())).toList();
   }
 
+  private static List<String> texts(List<SpeciesNote> notes) {
+    return notes.stream().map(n -> n.speciesId() + "|" + n.sourceId() + "|" + n.text()).sorted().toList();
+  }
+
   private static byte[] taken(SqlSpeciesRecords records) throws IOException {
-    return written(LibraryExtract.whole(records.library(), records.holdings()));
+    return written(LibraryExtract.whole(records.library(), Beside.of(records)));
   }
 
   private static byte[] written(LibraryExtract extract) throws IOException {
