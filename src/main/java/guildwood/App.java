@@ -91,6 +91,7 @@ import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
 import guildwood.web.Uploads;
+import guildwood.workplan.WorkRecords;
 import guildwood.workplan.store.SqlWork;
 import guildwood.workplan.web.CalendarRoute;
 import guildwood.workplan.web.NowPages;
@@ -156,6 +157,7 @@ public final class App implements AutoCloseable {
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
     MaterialRecords materials = new SqlMaterialRecords(database);
+    WorkRecords work = new SqlWork(database);
     Needs needs = new Needs(beds, plans, guilds, species::library, materials);
     Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
     Compositions compositions = new Compositions();
@@ -164,9 +166,10 @@ public final class App implements AutoCloseable {
       DemoSite.fill(sites, beds, surroundings, species, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
+      DemoWork.fill(sites, work);
       DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
-    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
+    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, work, clock);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();
@@ -238,7 +241,11 @@ public final class App implements AutoCloseable {
 
   /** What can be taken away beside the library; each feature adds its line. */
   private static List<Takeable> takeables() {
-    return List.of();
+    return List.of(
+        new Takeable("take.plan", "take.plan.help", "/sites"),
+        new Takeable("take.drawing", "take.drawing.help", "/sites"),
+        new Takeable("take.calendar", "take.calendar.help", "/sites"),
+        new Takeable("take.shopping", "take.shopping.help", "/sites"));
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {
