@@ -225,7 +225,7 @@ public final class App implements AutoCloseable {
     routes.add(new BinPages(pages, species));
     ImportJobs importJobs = new ImportJobs();
     routes.add(new ImportRoutes(pages, uploads, new ImportDesk(new SqlImportDrafts(database), new SqlImports(database, species), importJobs,
-        species::library, files.of("imports"), clock)));
+        species::library, files.of("imports"), clock), species));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));
