@@ -182,7 +182,7 @@ public final class App implements AutoCloseable {
     BedPages bedPages = new BedPages(pages, sites, beds, nearPlants, surroundings, species::library, readings);
     routes.add(bedPages);
     routes.add(new NearPlantPages(pages, bedPages, nearPlants, species::library));
-    routes.add(new BedFormPages(pages, sites, beds));
+    routes.add(new BedFormPages(pages, sites, beds, outlines));
     routes.add(new SunPages(pages, scenes, beds));
     routes.add(new NearbyPages(pages, scenes, surroundings));
     routes.add(new SkylinePages(pages, scenes, surroundings));

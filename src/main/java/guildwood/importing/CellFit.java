@@ -30,7 +30,7 @@ final class CellFit {
       case CULTIVAR -> text.matches("['‘\"]?\\p{Lu}.*") ? 0.8 : 0.3;
       case LOWER_RANK -> text.matches("(var|subsp|ssp|f)\\.? .*|[\\p{Ll}-]{4,}") ? 1 : 0;
       case SPECIES_ID -> text.matches("[a-z0-9]+(-[a-z0-9]+)+") ? 1 : 0;
-      case COMMON_NAMES -> NameShape.isScientific(text) || isNumber(text) ? 0 : 0.6;
+      case COMMON_NAMES -> isNumber(text) ? 0 : NameShape.isScientific(text) ? 0.2 : 0.6;
       case FAMILY -> text.matches("\\p{Lu}\\p{Ll}+(aceae|ae)\\b.*") ? 1 : 0;
       case ON_HAND -> text.matches("\\d{1,6}(\\.0+)?") ? 1 : 0;
       case PRICE -> text.matches("\\D{0,4}\\d+([.,]\\d{1,2})?\\D{0,5}") ? 1 : 0;

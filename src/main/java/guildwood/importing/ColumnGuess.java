@@ -19,6 +19,7 @@ final class ColumnGuess {
   private static final int OF_CELLS = 60;
   private static final int DOUBTFUL = 30;
   private static final double MANY = 0.8;
+  private static final double MOST = 0.6;
 
   private final Heading heading;
   private final int column;
@@ -45,6 +46,12 @@ final class ColumnGuess {
       HeaderWords.meanings(header.phrases().get(i)).stream().filter(seen::add)
           .forEach(m -> candidates.add(new Candidate(m, certainty, share(m, unit))));
     }
+    if (candidates.isEmpty()) {
+      underGroup(header).stream().filter(seen::add).forEach(m -> candidates.add(new Candidate(m, OF_HEADER_IN_PART, share(m, unit))));
+    }
+    if (candidates.isEmpty() && header.words().stream().noneMatch(w -> MonthWords.month(w).isPresent())) {
+      keywords(header).stream().filter(seen::add).forEach(m -> candidates.add(new Candidate(m, OF_CELLS, shareOfWords(m))));
+    }
     ends(header).forEach(m -> candidates.add(new Candidate(m, OF_HEADER_IN_PART, share(m, unit))));
     months(header).ifPresent(m -> candidates.add(new Candidate(m, OF_HEADER_IN_PART, share(m, unit))));
     Optional<Meaning> ownKey = !OwnTable.is(heading) ? Optional.empty() : Meaning.ofKey("value:" + heading.headers().get(column)).filter(m -> !m.key().startsWith("value:caution"))
@@ -67,6 +74,25 @@ final class ColumnGuess {
       return Meaning.ofKey("evidence:" + header.substring(0, header.length() - ".evidence".length()));
     }
     return header.startsWith("caution.") ? Meaning.ofKey("cautions:" + header) : Optional.empty();
+  }
+
+  /** A single word of a longer header counts where most cells bear it out, as in 'when it flowers'. */
+  private List<Meaning> keywords(HeaderText header) {
+    return header.words().stream().flatMap(word -> HeaderWords.meanings(word).stream())
+        .filter(m -> m.is(Kind.VALUE) && shareOfWords(m) >= MOST).distinct().toList();
+  }
+
+  /** 'Site needs' above 'Light': the lower header alone tells it, unless the upper one is a part of the plant. */
+  private List<Meaning> underGroup(HeaderText header) {
+    boolean grouped = heading.lastRow() > heading.firstRow() && header.words().size() > 1
+        && !header.words().get(0).matches("leaf|leaves|flowers?|fruits?|seeds?|roots?|trunk|stem|cones?|nuts?|planting|bark");
+    for (int from = 1; grouped && from < header.words().size(); from++) {
+      List<Meaning> meanings = HeaderWords.meanings(String.join(" ", header.words().subList(from, header.words().size())));
+      if (!meanings.isEmpty()) {
+        return meanings;
+      }
+    }
+    return List.of();
   }
 
   private List<Meaning> ends(HeaderText header) {

@@ -17,6 +17,9 @@ public final class HeaderFinder {
 
   private static final Pattern NUMBER = Pattern.compile("[-−+~<>]?\\s*\\d.*");
 
+  /** What else stands in a row of units. */
+  private static final Pattern OTHER_UNITS = Pattern.compile("(?i)ph|text|name|latin|months?|yes/no|y/n|usd|eur|[$€°#%]|°c|°f|class|words?|list|number");
+
   private HeaderFinder() {}
 
   /** The heading of a table; a finding where it has no row that could be one. */
@@ -112,11 +115,12 @@ public final class HeaderFinder {
     return header.number() == above.number() + 1 && !filled.isEmpty() && !onlyTitle && words && known && filled.size() < headers;
   }
 
-  static boolean isUnits(TableRow row) {
+  /** Nothing but units, at the least one of them: a row of data has a name. */
+  private static boolean isUnits(TableRow row) {
     List<String> texts = row.cells().stream().map(TableCell::text).map(String::strip).filter(t -> !t.isEmpty()).toList();
-    long units = texts.stream().filter(t -> HeaderText.unitOf(t.replaceAll("[()\\[\\]]", "")).isPresent()
-        || t.matches("(?i)[(\\[]?(ph|text|month|months|yes/no|y/n|x|number|usd|eur|\\$|€|°c|°f|#|-|–)[)\\]]?")).count();
-    return units > 0 && units * 2 > texts.size();
+    List<String> bare = texts.stream().map(t -> t.replaceAll("[()\\[\\]]", "").strip()).toList();
+    return bare.stream().anyMatch(t -> HeaderText.unitOf(t).isPresent())
+        && bare.stream().allMatch(t -> HeaderText.unitOf(t).isPresent() || OTHER_UNITS.matcher(t).matches());
   }
 
   private static boolean isKnown(String header) {

@@ -1,6 +1,7 @@
 package guildwood.importing;
 
 import guildwood.importing.Meaning.Kind;
+import guildwood.kernel.Finding;
 import guildwood.species.Evidence;
 import guildwood.species.Trait;
 import guildwood.species.TraitReader;
@@ -31,6 +32,11 @@ record LongValue(List<Integer> columns, int valueColumn, CellReading reading, St
     String note = text(mapping, row, Kind.VALUE_NOTE).replaceAll("\\p{Cntrl}+", " ");
     int valueColumn = mapping.first(Kind.TRAIT_VALUE).orElseThrow().column();
     return Optional.of(new LongValue(columns, valueColumn, reading(mapping, row), note.length() > 500 ? note.substring(0, 500) : note, evidence));
+  }
+
+  /** The cell that is to blame. */
+  int columnOf(Finding reason) {
+    return reason.code().equals("trait.unknown") ? columns.get(0) : valueColumn;
   }
 
   /** The row's own note; without one what stood in the cell, where the value as entered says it otherwise. */

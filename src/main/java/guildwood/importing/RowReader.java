@@ -14,16 +14,23 @@ import guildwood.species.Trait;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 
 /** Reads rows of a table by its mapping. Whatever is not read is in the reading all the same, with the reason. */
 public final class RowReader {
+  private static final int MOST_SEEN = 1_000;
+
   private final Mapping mapping;
   private final List<MarkGroup> marks;
   private final List<EndPair> pairs;
   private final List<ColumnMapping> singles;
+  /** Columns repeat themselves: readings of the cells seen last, so that the same cell is read, and kept, but once. */
+  private final Map<ColumnMapping, Map<TableCell, CellReading>> seen = new HashMap<>();
 
   public RowReader(Mapping mapping) {
     this.mapping = mapping;
@@ -32,6 +39,14 @@ public final class RowReader {
     // The layer of a plain 'tree' needs its height, so layers come last.
     this.singles = mapping.columns().stream().filter(c -> c.meaning().kind() != Kind.MARK && !EndPair.isEnd(c))
         .sorted(Comparator.comparing(c -> c.meaning().trait().equals(Optional.of(Trait.LAYER)))).toList();
+  }
+
+  private CellReading once(ColumnMapping column, TableCell cell, Supplier<CellReading> reading) {
+    Map<TableCell, CellReading> cells = seen.computeIfAbsent(column, c -> new HashMap<>());
+    if (cells.size() > MOST_SEEN) {
+      cells.clear();
+    }
+    return cells.computeIfAbsent(cell, c -> reading.get());
   }
 
   public RowReading read(TableRow row) {
@@ -58,8 +73,7 @@ public final class RowReader {
 
     RowReading read() {
       if (mapping.isLong()) {
-        LongValue.read(mapping, row).ifPresent(value ->
-            take(value.columns(), value.reading(), value.noteOrWritten(this::noteOf), value.evidence()));
+        LongValue.read(mapping, row).ifPresent(this::longValue);
       }
       pairs.forEach(pair -> take(pair.filled(row), pair.read(row), "", Optional.empty()));
       singles.forEach(this::single);
@@ -68,6 +82,15 @@ public final class RowReader {
       used.addAll(name.columns());
       return new RowReading(row.number(), name.written(), text(Kind.SPECIES_ID), common, family, synonyms, values, notes, unread,
           used, silent, onHand, price, source());
+    }
+
+    private void longValue(LongValue value) {
+      if (value.reading() instanceof Refused refused) {
+        refuse(value.columnOf(refused.reason()), refused.reason());
+        value.columns().stream().filter(c -> c != value.columnOf(refused.reason())).forEach(used::add);
+      } else {
+        take(value.columns(), value.reading(), value.noteOrWritten(this::noteOf), value.evidence());
+      }
     }
 
     private void single(ColumnMapping column) {
@@ -79,8 +102,8 @@ public final class RowReader {
       List<Integer> here = List.of(column.column());
       switch (meaning.kind()) {
         case VALUE -> take(here, layered(column, cell), "", evidence(meaning));
-        case ITEMS -> take(here, CellReader.items(meaning.trait().orElseThrow(), column, cell), "", Optional.empty());
-        case USES_AND_JOBS -> take(here, CellReader.usesAndJobs(column, cell), "", Optional.empty());
+        case ITEMS -> take(here, once(column, cell, () -> CellReader.items(meaning.trait().orElseThrow(), column, cell)), "", Optional.empty());
+        case USES_AND_JOBS -> take(here, once(column, cell, () -> CellReader.usesAndJobs(column, cell)), "", Optional.empty());
         case CAUTIONS -> take(here, CautionReader.read(meaning.item(), column, cell), "", Optional.empty());
         case EVIDENCE -> evidenceAlone(column, cell);
         case COMMON_NAMES, SYNONYMS, FAMILY -> name(column, cell);
@@ -104,7 +127,7 @@ public final class RowReader {
 
     private CellReading layered(ColumnMapping column, TableCell cell) {
       Trait trait = column.meaning().trait().orElseThrow();
-      CellReading read = CellReader.value(trait, column.meaning().item(), column, cell);
+      CellReading read = once(column, cell, () -> CellReader.value(trait, column.meaning().item(), column, cell));
       return trait == Trait.LAYER ? TreeLayer.of(column, cell, read, values) : read;
     }
 

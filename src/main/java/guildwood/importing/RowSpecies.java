@@ -77,7 +77,7 @@ final class RowSpecies {
     if (same.isPresent() && decision == null) {
       return known(same.get());
     }
-    if (read.orThrow().reserve() == ScientificName.Reserve.UNCERTAIN && decision == null) {
+    if (isUncertain(row.writtenName(), read.orThrow()) && decision == null) {
       return Taken.out(RowFate.REFUSED, near(row), Finding.of("import.name-uncertain", "", row.writtenName()));
     }
     String canonical = read.orThrow().canonical();
@@ -90,6 +90,13 @@ final class RowSpecies {
       return known(clash.get());
     }
     return fresh(row, names.orThrow(), decision);
+  }
+
+  /** 'Ribes cf. nigrum', 'Ribes nigrum?', and a second word that is no epithet: not to be kept as the genus alone. */
+  private static boolean isUncertain(String written, ScientificName name) {
+    boolean halfRead = name.epithet().isEmpty() && name.parents().isEmpty() && name.reserve() != ScientificName.Reserve.SPECIES_OPEN
+        && !name.authors().isEmpty() && Character.isLowerCase(name.authors().charAt(0));
+    return name.reserve() == ScientificName.Reserve.UNCERTAIN || written.contains("?") || halfRead;
   }
 
   private Taken fresh(RowReading row, SpeciesNames names, NameDecision decision) {

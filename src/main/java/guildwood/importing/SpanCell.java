@@ -17,7 +17,18 @@ final class SpanCell {
   private static final Pattern ZONES = Pattern.compile("(" + ZONE_WORDS + "*|z)" + ZONE
       + "(?:\\s*(?:-|–|—|to|through|/|,|and)\\s*(?:zones?\\s*|z)?" + ZONE + ")?\\s*(?:\\+|and up|or warmer|and warmer|\\(usda\\)|usda)?");
 
+  private static final Pattern DATE = Pattern.compile("\\d{1,2}[- /.](jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*([- /.]\\d{2,4})?"
+      + "|(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*[- /.]\\d{2,4}|\\d{4}-\\d{2}-\\d{2}.*|\\d{1,2}/\\d{1,2}/\\d{2,4}");
+
+  /** In German tables 1.200 cm is twelve metres; nobody measures plants to a hundredth of a millimetre. */
+  private static final Pattern POINT = Pattern.compile("(?<![\\d.,])[1-9]\\d{0,2}\\.\\d{3}(?![\\d.,])");
+
   private SpanCell() {}
+
+  private static boolean isSmall(ColumnUnit unit, SpanText span) {
+    String written = span.hasUnit() ? span.highUnit().isEmpty() ? span.lowUnit() : span.highUnit() : unit.written();
+    return written.equals("cm") || written.equals("mm") || written.equals("in");
+  }
 
   static CellReading read(Trait trait, ColumnUnit unit, String separator, String text) {
     if (trait.unit() == Unit.CELSIUS) {
@@ -28,14 +39,15 @@ final class SpanCell {
     }
     Optional<SpanText> span = SpanText.read(text);
     if (span.isPresent()) {
-      return SpanText.isAmbiguous(text) ? ambiguous(text) : number(trait, unit, text, span.get());
+      return SpanText.isAmbiguous(text) || isSmall(unit, span.get()) && POINT.matcher(text).find() ? ambiguous(text) : number(trait, unit, text, span.get());
     }
-    return words(trait, separator, text);
+    // A spreadsheet has made 8-Apr of 4-8.
+    return DATE.matcher(text.toLowerCase(Locale.ROOT)).matches() ? CellReading.refused("import.date-cell") : words(trait, separator, text);
   }
 
   private static CellReading ambiguous(String text) {
     String number = text.strip();
-    return CellReading.refused("area.comma", number.replace(",", ""), number.replace(',', '.'));
+    return CellReading.refused("area.comma", number.replaceAll("[.,](?=\\d{3})", ""), number.replace(',', '.'));
   }
 
   private static CellReading number(Trait trait, ColumnUnit unit, String text, SpanText span) {

@@ -35,6 +35,7 @@ record SpanText(Bound bound, BigDecimal low, String lowUnit, Optional<BigDecimal
   private static final Pattern UP_TO = Pattern.compile("^(?:up to|upto|max\\.?|maximum|at most|under|less than|below|<=?|≤|to|bis|no more than)\\s*");
   private static final Pattern FROM = Pattern.compile("^(?:at least|min\\.?|minimum|over|more than|above|from|>=?|≥|down to|hardy to|ab|mind\\.?)\\s*");
   private static final Pattern PLUS = Pattern.compile("\\s*(?:\\+|or more|and more|plus|and above|and up|or over)$");
+  private static final Pattern PLUS_INSIDE = Pattern.compile("^(\\d[\\d.,]*)\\s*\\+\\s*(?=[a-z'\"])");
   private static final Pattern LESS = Pattern.compile("\\s*(?:or less|or under|and below|and under|max\\.?|maximum)$");
   private static final Pattern TAIL = Pattern.compile("\\s*(?:tall|high|wide|across|spread|of sun|of direct sun|direct sun|sun|a day|per day|/day|/d|daily|frost free|ph|approx\\.?)$");
   private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
@@ -46,7 +47,11 @@ record SpanText(Bound bound, BigDecimal low, String lowUnit, Optional<BigDecimal
       text = ABOUT.matcher(TAIL.matcher(text).replaceFirst("")).replaceFirst("");
     }
     Bound bound = Bound.GIVEN;
-    if (UP_TO.matcher(text).find() || LESS.matcher(text).find()) {
+    Matcher inside = PLUS_INSIDE.matcher(text);
+    if (inside.find()) {
+      bound = Bound.FROM;
+      text = inside.replaceFirst("$1 ");
+    } else if (UP_TO.matcher(text).find() || LESS.matcher(text).find()) {
       bound = Bound.UP_TO;
       text = LESS.matcher(UP_TO.matcher(text).replaceFirst("")).replaceFirst("");
     } else if (FROM.matcher(text).find() || PLUS.matcher(text).find()) {

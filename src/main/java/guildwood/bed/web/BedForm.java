@@ -51,7 +51,9 @@ final class BedForm {
     Optional<Rectangle> size = BedGroundFields.size(form, lengths, before.flatMap(Bed::size));
     Optional<GroundPoint> middle = BedGroundFields.middle(form, lengths, before.flatMap(Bed::middle));
     Optional<Double> areaM2 = areaM2(form, squareFeet, before, size);
-    if (areaM2.isPresent() && size.isPresent()) {
+    // A traced bed may fill little of its rectangle; what nobody touched is not held against anything.
+    boolean touched = before.filter(b -> Optional.of(b.areaM2()).equals(areaM2) && b.size().equals(size)).isEmpty();
+    if (touched && areaM2.isPresent() && size.isPresent()) {
       BedGroundFields.compare(form, size.get(), areaM2.get());
     }
     Map<Axis, Condition> conditions = ConditionFields.take(form, before.map(Bed::conditions).orElse(Map.of()));

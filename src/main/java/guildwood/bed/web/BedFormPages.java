@@ -2,6 +2,7 @@ package guildwood.bed.web;
 
 import guildwood.bed.Bed;
 import guildwood.bed.Beds;
+import guildwood.bed.Outlines;
 import guildwood.kernel.Finding;
 import guildwood.site.Condition;
 import guildwood.site.Site;
@@ -29,11 +30,13 @@ public final class BedFormPages implements Routes {
   private final Pages pages;
   private final Sites sites;
   private final Beds beds;
+  private final Outlines outlines;
 
-  public BedFormPages(Pages pages, Sites sites, Beds beds) {
+  public BedFormPages(Pages pages, Sites sites, Beds beds, Outlines outlines) {
     this.pages = pages;
     this.sites = sites;
     this.beds = beds;
+    this.outlines = outlines;
   }
 
   @Override
@@ -94,6 +97,7 @@ public final class BedFormPages implements Routes {
     model.put("cancel", before.map(bed -> "/beds/" + bed.id()).orElse("/sites/" + site.id()));
     model.put("siteId", site.id());
     model.put("siteName", site.name());
+    model.put("traced", before.flatMap(bed -> outlines.ofBed(bed.id())).isPresent());
     model.put("areaLabel", BedForm.isSquareFeet(form) ? "bed.area.us" : "bed.area.metric");
     model.put("isFeet", LengthFields.isFeet(form));
     model.put("placeOpen", form.ticked("east") || form.ticked("north"));

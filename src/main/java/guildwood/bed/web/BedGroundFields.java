@@ -41,7 +41,8 @@ final class BedGroundFields {
     Optional<Double> width = lengths.required("width", Rectangle.SIDE_M, before.map(Rectangle::widthM));
     // It is of no matter which way a square without a direction lies: along the compass.
     boolean square = length.isPresent() && length.equals(width) && form.value("turn").isBlank();
-    Optional<Double> turn = square ? Optional.of(0.0) : form.take(Compass.read(form.value("turn"), "turn"));
+    Optional<Double> kept = before.map(Rectangle::turnDegrees).filter(degrees -> Units.number(degrees, 2).equals(form.value("turn").strip()));
+    Optional<Double> turn = square ? Optional.of(0.0) : kept.or(() -> form.take(Compass.read(form.value("turn"), "turn")));
     if (length.isEmpty() || width.isEmpty() || turn.isEmpty()) {
       return Optional.empty();
     }

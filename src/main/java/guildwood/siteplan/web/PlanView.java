@@ -86,9 +86,9 @@ record PlanView(PlanFrame frame, String viewBox, List<Drawn> shapes, List<Label>
     for (int i = 0; i < shapes.size(); i++) {
       PlanShape shape = shapes.get(i);
       Box box = box(shape, frame);
-      boolean inView = box.meets(new Box(0, 0, frame.width(), frame.depth()));
+      GroundPoint heart = shape.heart();
+      boolean inView = frame.x(heart) >= 0 && frame.x(heart) <= frame.width() && frame.y(heart) >= 0 && frame.y(heart) <= frame.depth();
       if (inView && !isSame(shape, current)) {
-        GroundPoint heart = shape.heart();
         double y = frame.y(heart) + (shape.kind() == ShapeKind.TREE ? 0.7 * LETTERS : 0);
         labels.placeBy(box, frame.x(heart), y, List.of(shortened(shape.name()), Integer.toString(i + 1))).ifPresent(placed::add);
       }

@@ -153,7 +153,7 @@ public final class ShapePages implements Routes {
     model.put("siteId", plan.site().id());
     model.put("siteName", plan.site().name());
     model.put("pathId", kind == ShapeKind.PATH ? id.orElse(0) : 0L);
-    model.put("bedId", kind == ShapeKind.BED ? id.orElse(0) : 0L);
+    model.put("shapeId", id.orElse(0));
     List<PointFields.Row> rows = PointFields.rows(form);
     model.put("rows", rows);
     // Without the point that could not be read, what is said about the others would mislead.

@@ -45,9 +45,10 @@ final class LibraryRows {
 
     Map<String, List<Statement>> statements = new HashMap<>();
     List<WrittenStatement> unread = new ArrayList<>();
+    Readings readings = new Readings();
     handle.createQuery("select * from statement where not removed order by id").map(STATEMENT).forEach(written -> {
-      Checked<Statement> read = written.read();
-      read.value().ifPresent(s -> statements.computeIfAbsent(written.speciesId(), id -> new ArrayList<>()).add(s));
+      Checked<Statement> read = readings.read(written);
+      read.value().ifPresent(s -> statements.computeIfAbsent(written.speciesId(), id -> new ArrayList<>(4)).add(s));
       if (read.isRefused()) {
         unread.add(written);
       }
@@ -55,9 +56,15 @@ final class LibraryRows {
 
     List<Species> all = handle.createQuery("select * from species").map((row, ctx) -> new Species(
         row.getString("id"), row.getString("scientific_name"), split(row.getString("common_names")),
-        row.getString("family"), split(row.getString("synonyms")), row.getBoolean("removed"),
-        statements.getOrDefault(row.getString("id"), List.of()))).list();
+        readings.shared(row.getString("family")), split(row.getString("synonyms")), row.getBoolean("removed"),
+        taken(statements, row.getString("id")))).list();
     return new SpeciesLibrary(revision, inOrder(all, false), inOrder(all, true), sources, unread);
+  }
+
+  /** The statements of a species, taken out of the map so that a large library does not stand in memory twice. */
+  private static List<Statement> taken(Map<String, List<Statement>> statements, String speciesId) {
+    List<Statement> own = statements.remove(speciesId);
+    return own == null ? List.of() : own;
   }
 
   private static List<Species> inOrder(List<Species> all, boolean removed) {
