@@ -8,6 +8,7 @@ import guildwood.guild.Questions;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
@@ -81,7 +82,8 @@ final class KnownGaps {
     }
     try {
       return Answer.known(work.get(SHORT_WAIT_MS, TimeUnit.MILLISECONDS));
-    } catch (TimeoutException stillWorking) {
+    } catch (TimeoutException | CancellationException notYet) {
+      // Forgotten for others in between, at worst: whoever looks again starts it anew.
       return Answer.none(State.WORKING);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

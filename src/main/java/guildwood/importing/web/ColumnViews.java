@@ -29,6 +29,7 @@ final class ColumnViews {
   /** Of these so many at most are cells that cannot be read, wherever in the sample they stand. */
   private static final int UNREAD_CELLS = 5;
   private static final int LONGEST_TEXT = 160;
+  private static final String UNIT_REASON = "reason.unit-";
 
   private final Messages messages;
   private final ValueWords words;
@@ -58,7 +59,9 @@ final class ColumnViews {
   ColumnView view(ColumnMapping column) {
     Optional<Suggestion> suggestion = suggestions.stream().filter(s -> s.column().column() == column.column()).findFirst();
     boolean asSuggested = suggestion.isPresent() && suggestion.get().column().meaning().equals(column.meaning());
-    List<String> reasons = asSuggested ? suggestion.get().reasons().stream().map(messages::say).toList() : List.of();
+    boolean sameUnit = asSuggested && suggestion.get().column().unit() == column.unit();
+    List<String> reasons = asSuggested
+        ? suggestion.get().reasons().stream().filter(r -> sameUnit || !r.code().contains(UNIT_REASON)).map(messages::say).toList() : List.of();
     String field = "column-" + column.column();
     String problem = findings.stream().filter(f -> f.field().equals(field)).map(messages::say).collect(Collectors.joining(" "));
     return new ColumnView(column.column(), ColumnView.letter(column.column()), column.header(), Topics.about(column.meaning()),

@@ -35,7 +35,7 @@ record CountLine(String key, String number) {
   static List<CountLine> of(UndoReport report) {
     Map<String, Long> all = new LinkedHashMap<>();
     all.put("species", report.species());
-    all.put("values", report.values());
+    all.put("statements", report.values());
     all.put("notes", report.notes());
     all.put("names", report.names());
     all.put("holdings", report.holdings());

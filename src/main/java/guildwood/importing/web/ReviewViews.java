@@ -91,7 +91,9 @@ final class ReviewViews {
   private ValueLine value(ReviewedValue value) {
     Statement statement = value.statement();
     String said = words.value(statement);
-    String written = !value.note().isEmpty() ? value.note() : value.entered().equalsIgnoreCase(said) ? "" : value.entered();
+    // The note of a value of the table is what stood in the cell; that of a value of the library can be anything.
+    boolean ofTable = value.sourceId().isEmpty();
+    String written = ofTable && !value.note().isEmpty() ? value.note() : value.entered().equalsIgnoreCase(said) ? "" : value.entered();
     return new ValueLine(words.topic(statement.trait(), statement.item()), said, written, source(value.sourceId()));
   }
 

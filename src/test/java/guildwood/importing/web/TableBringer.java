@@ -63,7 +63,11 @@ final class TableBringer {
 
   /** The page once the work on it is done; a page that leads on counts as done. */
   Page await(String path) {
-    Instant end = Instant.now().plus(Duration.ofSeconds(30));
+    return await(path, 30);
+  }
+
+  Page await(String path, int seconds) {
+    Instant end = Instant.now().plus(Duration.ofSeconds(seconds));
     while (Instant.now().isBefore(end)) {
       Page page = visitor.get(path);
       if (!page.html().contains("id=\"progress\"")) {
