@@ -92,6 +92,7 @@ import guildwood.web.Templates;
 import guildwood.web.Tokens;
 import guildwood.web.UnitsPages;
 import guildwood.web.Uploads;
+import guildwood.workplan.WorkRecords;
 import guildwood.workplan.store.SqlWork;
 import guildwood.workplan.web.CalendarRoute;
 import guildwood.workplan.web.NowPages;
@@ -157,6 +158,7 @@ public final class App implements AutoCloseable {
     Guilds guilds = new SqlGuilds(database);
     ShareLinks links = new SqlShareLinks(database);
     MaterialRecords materials = new SqlMaterialRecords(database);
+    WorkRecords work = new SqlWork(database);
     Needs needs = new Needs(beds, plans, guilds, species::library, materials);
     Desk desk = new Desk(sites, beds, nearPlants, species, guilds);
     Compositions compositions = new Compositions();
@@ -165,9 +167,10 @@ public final class App implements AutoCloseable {
       DemoSite.fill(sites, beds, surroundings, species, guilds, desk, clock);
       DemoSurveys.fill(beds, readings);
       DemoPlan.fill(sites, beds, outlines, plans);
+      DemoWork.fill(sites, work);
       DemoMaterials.fill(sites, beds, plans, materials, needs);
     }
-    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, new SqlWork(database), clock);
+    WorkDesk workDesk = new WorkDesk(sites, beds, guilds, species, needs, materials, work, clock);
     String setupToken = Tokens.fresh();
 
     List<Routes> routes = new ArrayList<>();

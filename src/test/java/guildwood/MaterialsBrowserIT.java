@@ -1,6 +1,7 @@
 package guildwood;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -41,6 +42,7 @@ class MaterialsBrowserIT {
       for (int width : new int[] {1280, 360}) {
         browser.width(width);
         open(PAGES.get(i));
+        assertFalse(browser.text().contains("Something went wrong"), PAGES.get(i));
         assertEquals(List.of(), browser.beyondTheEdge(), PAGES.get(i) + " at " + width);
         browser.picture("materials-" + i + "-" + width);
       }

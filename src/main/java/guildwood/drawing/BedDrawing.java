@@ -24,10 +24,10 @@ public final class BedDrawing {
   private final String id;
   private final Svg svg = new Svg();
 
-  private BedDrawing(Grown grown, Words words, String id) {
+  private BedDrawing(Grown grown, Sheet sheet, Words words, String id) {
     this.grown = grown;
     arrangement = grown.arrangement();
-    sheet = Sheet.of(arrangement);
+    this.sheet = sheet;
     this.words = words;
     this.id = id;
   }
@@ -52,13 +52,18 @@ public final class BedDrawing {
     String handle(PlantKind kind, Spot spot);
   }
 
+  /** The drawing on small paper. */
+  public static String svg(Grown grown, Words words, String id) {
+    return svg(grown, Sheet.of(grown.arrangement()), words, id);
+  }
+
   /**
    * The drawing.
    *
    * @param id begins with a letter and is used by nothing else on the page
    */
-  public static String svg(Grown grown, Words words, String id) {
-    BedDrawing drawing = new BedDrawing(grown, words, id);
+  public static String svg(Grown grown, Sheet sheet, Words words, String id) {
+    BedDrawing drawing = new BedDrawing(grown, sheet, words, id);
     drawing.open();
     drawing.surroundings();
     drawing.patches();
@@ -126,31 +131,44 @@ public final class BedDrawing {
     }
   }
 
-  /** From the lowest layer up, so that what stands above is drawn over it; tall crowns are lines only and hide nothing. */
+  /**
+   * Crowns from the lowest layer up, so that what stands above is drawn over it; tall crowns are lines only and hide
+   * nothing. The stems come last: whoever plants must see every one.
+   */
   private void plants() {
     Map<String, PlantKind> kinds = arrangement.byId();
     List<Map.Entry<Spot, GrownPlant>> all = new ArrayList<>(grown.bodies().entrySet());
     java.util.Collections.reverse(all);
     for (Map.Entry<Spot, GrownPlant> each : all) {
-      plant(each.getKey(), kinds.get(each.getKey().speciesId()), each.getValue());
+      PlantKind kind = kinds.get(each.getKey().speciesId());
+      if (kind.layer() != Layer.GROUND_COVER) {
+        crown(each.getKey(), kind, sheet.mm(each.getValue().radiusM()));
+      }
     }
+    all.forEach(each -> stem(each.getKey(), kinds.get(each.getKey().speciesId())));
   }
 
-  private void plant(Spot spot, PlantKind kind, GrownPlant body) {
+  private void crown(Spot spot, PlantKind kind, double radius) {
     LayerStyle style = LayerStyle.of(kind.layer());
-    svg.add("<g class=\"spot\" data-spot=\"%s\" data-name=\"%s\" data-x=\"%.3f\" data-y=\"%.3f\" transform=\"translate(%.2f %.2f)\">", spot.id(),
-        Svg.escaped(words.handle(kind, spot)), spot.at().xM(), spot.at().yM(), sheet.x(spot.at().xM()), sheet.y(spot.at().yM()));
-    double radius = sheet.mm(body.radiusM());
-    if (kind.layer() != Layer.GROUND_COVER) {
-      if (!style.tint().equals("none")) {
-        svg.add("<circle r=\"%.2f\" fill=\"%s\" fill-opacity=\"0.75\"/>", radius, style.tint());
-      }
-      svg.add("<circle class=\"crown\" r=\"%.2f\" fill=\"%s\" %s/>", radius, style.hatch().isEmpty() ? "none" : "url(#" + hatch(kind.layer()) + ")", style.stroke());
+    svg.add("<g data-crown=\"%s\" transform=\"%s\">", spot.id(), moved(spot));
+    if (!style.tint().equals("none")) {
+      svg.add("<circle r=\"%.2f\" fill=\"%s\" fill-opacity=\"0.6\"/>", radius, style.tint());
     }
+    svg.add("<circle class=\"crown\" r=\"%.2f\" fill=\"%s\" %s/></g>", radius, style.hatch().isEmpty() ? "none" : "url(#" + hatch(kind.layer()) + ")",
+        style.stroke());
+  }
+
+  private void stem(Spot spot, PlantKind kind) {
+    svg.add("<g class=\"spot\" data-spot=\"%s\" data-name=\"%s\" data-x=\"%.3f\" data-y=\"%.3f\" transform=\"%s\">", spot.id(),
+        Svg.escaped(words.handle(kind, spot)), spot.at().xM(), spot.at().yM(), moved(spot));
     if (spot.number() <= kind.standing()) {
       svg.add("<circle r=\"1.9\" fill=\"none\" stroke=\"#1d2b22\" stroke-width=\"0.3\"/>");
     }
     svg.add("%s</g>", LayerStyle.stem(kind.layer()));
+  }
+
+  private String moved(Spot spot) {
+    return String.format(java.util.Locale.ROOT, "translate(%.2f %.2f)", sheet.x(spot.at().xM()), sheet.y(spot.at().yM()));
   }
 
   private void labels() {

@@ -33,6 +33,7 @@ public final class Drawings {
   private final BedGrounds grounds;
   private final BedSpots spots;
   private final Map<Object, Arrangement> arrangements = latest(MOST_KEPT);
+  private final Map<Object, Grown.Cover> covers = latest(MOST_YEARS_KEPT);
   private final Map<Object, YearLight> lights = latest(MOST_YEARS_KEPT);
   private final Map<Object, LightReckoning> reckonings = latest(4);
 
@@ -103,6 +104,11 @@ public final class Drawings {
   /** Keeps all spots, some of them changed. False where the bed is gone. */
   public boolean keep(DrawnBed drawn, List<Spot> changed) {
     return spots.keep(drawn.scene().bed().id(), drawn.arrangement().with(changed).spots(), drawn.settings());
+  }
+
+  /** How much of a bed lies under crowns in one year. */
+  public Grown.Cover cover(DrawnBed drawn, int year) {
+    return remembered(covers, List.of(drawn.arrangement(), drawn.settings().maturity(), year), () -> drawn.in(year).cover());
   }
 
   /** The light in a bed in one year; empty where the latitude is not known. */

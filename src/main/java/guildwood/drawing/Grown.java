@@ -16,6 +16,9 @@ import org.locationtech.jts.geom.Geometry;
  * @param bodies by spot, in the order of the arrangement
  */
 public record Grown(Arrangement arrangement, int year, Map<Spot, GrownPlant> bodies) {
+  /** From so many plants on their crowns are joined with fewer corners each. */
+  private static final int MANY = 250;
+
   public Grown {
     bodies = Collections.unmodifiableMap(new LinkedHashMap<>(bodies));
   }
@@ -33,7 +36,12 @@ public record Grown(Arrangement arrangement, int year, Map<Spot, GrownPlant> bod
   /** Ground under the crowns of a species, overlaps counted once; it may reach beyond the bed. */
   Geometry patch(PlantKind kind) {
     return Shapes.union(bodies.entrySet().stream().filter(e -> e.getKey().speciesId().equals(kind.speciesId()))
-        .map(e -> Shapes.circle(e.getKey().at().xM(), e.getKey().at().yM(), e.getValue().radiusM())).toList());
+        .map(e -> crown(e.getKey(), e.getValue())).toList());
+  }
+
+  private Geometry crown(Spot spot, GrownPlant body) {
+    return bodies.size() > MANY ? Shapes.roughCircle(spot.at().xM(), spot.at().yM(), body.radiusM())
+        : Shapes.circle(spot.at().xM(), spot.at().yM(), body.radiusM());
   }
 
   /** Share of the bed under the crowns of each layer that is in the guild, and under any crown at all. */

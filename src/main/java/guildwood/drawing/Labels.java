@@ -22,6 +22,9 @@ final class Labels {
   /** Beyond these costs the same label in fewer letters is looked for first. */
   private static final double DEAR = 9;
 
+  /** A sheet with more labels than this is too full to look over the whole of it for one more. */
+  private static final int MOST_SOUGHT = 150;
+
   private final Box frame;
   private final List<double[]> stems;
   private final List<Label> placed = new ArrayList<>();
@@ -88,6 +91,9 @@ final class Labels {
   }
 
   private Optional<Place> anywhere(Label.Wanted wanted, String words) {
+    if (placed.size() > MOST_SOUGHT) {
+      return Optional.empty();
+    }
     List<Place> places = new ArrayList<>();
     double halfWide = Svg.widthMm(words, LETTERS_MM) / 2 + 0.3;
     for (double y = frame.top() + LINE_MM / 2; y < frame.bottom(); y += SCAN_MM) {

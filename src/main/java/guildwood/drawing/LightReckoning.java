@@ -31,7 +31,10 @@ public final class LightReckoning {
   private static final int CELLS = 70;
 
   /** No more crowns than this are reckoned, the widest first; cells times crowns bound the time. */
-  private static final int MOST_CROWNS = 250;
+  private static final int MOST_CROWNS = 150;
+
+  /** Of a species with more plants than this, so many spread over the bed stand for all. */
+  private static final int MOST_TOPS = 40;
 
   private final Scene around;
   private final SunPath path;
@@ -91,11 +94,16 @@ public final class LightReckoning {
     for (Map.Entry<Double, List<GroundPoint>> group : byHeight.entrySet()) {
       double height = Math.min(group.getKey(), Scene.READING_HEIGHT_M.max());
       List<Obstacle> taller = crowns.stream().filter(c -> ((guildwood.site.sun.Tree) c).heightM() > height + 1e-6).toList();
-      SunHours hours = SunHours.of(scene(taller, height), path, group.getValue());
+      SunHours hours = SunHours.of(scene(taller, height), path, some(group.getValue()));
       Range range = new Range(hours.seasonRange(1).min() * scale, hours.seasonRange(1).max() * scale);
       all = all == null ? range : all.hull(range);
     }
     return all;
+  }
+
+  private static List<GroundPoint> some(List<GroundPoint> all) {
+    int every = (all.size() + MOST_TOPS - 1) / MOST_TOPS;
+    return IntStream.range(0, all.size()).filter(i -> i % every == 0).mapToObj(all::get).toList();
   }
 
   private Scene scene(List<Obstacle> crowns, double readingHeightM) {

@@ -10,12 +10,15 @@ import guildwood.site.LengthReader;
  */
 final class Places {
   private static final double POLE = 0.5;
-  private static final double OVERHANG = 0.15;
-  private static final double OVERHANG_TOO_FAR = 6;
-  private static final double REACH = 4;
+  private static final double OVERHANG = 0.8;
+  private static final double OVERHANG_TOO_FAR = 40;
+  private static final double REACH = 40;
+  /** Reach and overhang are kept by this much more than asked, so that pushing plants apart does not spoil them. */
+  private static final double AMPLE_M = 0.06;
+
   private static final double LIGHT = 2.5;
   private static final double STEMS = 30;
-  private static final double TOGETHER = 0.3;
+  private static final double TOGETHER = 4;
   private static final double PARTNER = 0.02;
 
   private final Plot plot;
@@ -40,11 +43,11 @@ final class Places {
     double radius = kind.crownM() / 2;
     double tall = kind.heightM() / tallestM;
     double over = Math.max(0, radius - plot.insideM(x, y));
-    double tooFar = Math.max(0, over - rules.overhangM());
+    double tooFar = Math.max(0, over - rules.overhangM() + AMPLE_M);
     double cost = POLE * tall * tall * plot.fromPoleM(y) + OVERHANG * over * over + OVERHANG_TOO_FAR * tooFar * tooFar
         + STEMS * canopy.crowding(x, y);
     if (kind.harvested()) {
-      double beyond = Math.max(0, plot.accessM(x, y) - radius - rules.reachM());
+      double beyond = Math.max(0, plot.accessM(x, y) - radius - rules.reachM() + AMPLE_M);
       cost += REACH * beyond * beyond;
     }
     double need = kind.needOfLight();

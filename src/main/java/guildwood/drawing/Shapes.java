@@ -11,22 +11,31 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 final class Shapes {
   private static final GeometryFactory MAKE = new GeometryFactory();
 
-  /** Corners of a crown. */
+  /** Corners of a crown, and of one among so many that fewer do. */
   private static final int CORNERS = 64;
 
-  /** A polygon of so many corners with the area of the unit circle reaches out so far. */
-  private static final double REACH = Math.sqrt(2 * Math.PI / CORNERS / Math.sin(2 * Math.PI / CORNERS));
+  private static final int FEW_CORNERS = 16;
 
   private Shapes() {}
 
   /** A round crown, as a polygon of exactly its area. */
   static Polygon circle(double x, double y, double radiusM) {
-    Coordinate[] ring = new Coordinate[CORNERS + 1];
-    for (int i = 0; i < CORNERS; i++) {
-      double turn = 2 * Math.PI * i / CORNERS;
-      ring[i] = new Coordinate(x + radiusM * REACH * Math.cos(turn), y + radiusM * REACH * Math.sin(turn));
+    return circle(x, y, radiusM, CORNERS);
+  }
+
+  /** One of very many round crowns: its area is exact, its edge up to a hundredth of its radius beside the circle. */
+  static Polygon roughCircle(double x, double y, double radiusM) {
+    return circle(x, y, radiusM, FEW_CORNERS);
+  }
+
+  private static Polygon circle(double x, double y, double radiusM, int corners) {
+    double reach = radiusM * Math.sqrt(2 * Math.PI / corners / Math.sin(2 * Math.PI / corners));
+    Coordinate[] ring = new Coordinate[corners + 1];
+    for (int i = 0; i < corners; i++) {
+      double turn = 2 * Math.PI * i / corners;
+      ring[i] = new Coordinate(x + reach * Math.cos(turn), y + reach * Math.sin(turn));
     }
-    ring[CORNERS] = ring[0];
+    ring[corners] = ring[0];
     return MAKE.createPolygon(ring);
   }
 

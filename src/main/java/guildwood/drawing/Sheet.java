@@ -2,6 +2,7 @@ package guildwood.drawing;
 
 import guildwood.site.GroundShapes;
 import guildwood.site.sun.GroundPoint;
+import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 
@@ -16,32 +17,38 @@ import org.locationtech.jts.geom.Envelope;
 public record Sheet(int scale, Paper paper, double widthMm, double heightMm, Box frame, GroundPoint northWest, int keyColumns, int keyRows) {
   static final double TITLE_MM = 12;
   static final double ROW_MM = 4.6;
-  static final double LEGEND_MM = 15;
+  static final double LEGEND_MM = 13.5;
   static final double KEY_COLUMN_MM = 58;
 
-  private static final double ROOM_MM = 12;
+  private static final double ROOM_MM = 9;
   private static final double NARROWEST_MM = 120;
 
-  /** Scales in the order in which they are tried, each on the small paper before the large one. */
+  /** Scales in the order in which they are tried; the finest ones are for small beds on small paper only. */
   private static final int[] SCALES = {20, 25, 50, 100, 200, 500, 1_000, 2_000, 5_000};
 
-  /** Large paper is for these; finer drawings fit on the small one or are drawn at the next scale. */
   private static final int LARGE_FROM = 50;
 
+  /** A sheet of the small paper, at the largest scale that fits on it. */
   public static Sheet of(Arrangement arrangement) {
+    return of(arrangement, false);
+  }
+
+  /** @param large whether the paper is twice as large, which often gives room for the next larger scale */
+  public static Sheet of(Arrangement arrangement, boolean large) {
     Envelope extent = extent(arrangement);
     int keys = arrangement.kinds().size();
     int layers = (int) arrangement.kinds().stream().map(PlantKind::layer).distinct().count();
+    List<Paper> papers = Arrays.stream(Paper.values()).filter(p -> p.isLarge() == large).toList();
+    Sheet last = null;
     for (int scale : SCALES) {
-      for (Paper paper : Paper.values()) {
-        Sheet sheet = of(extent, keys, layers, scale, paper);
-        boolean fits = sheet.widthMm <= paper.widthMm() && sheet.heightMm <= paper.heightMm();
-        if (fits && (scale >= LARGE_FROM || !paper.isLarge())) {
-          return sheet;
+      for (Paper paper : papers) {
+        last = of(extent, keys, layers, scale, paper);
+        if (last.widthMm <= paper.widthMm() && last.heightMm <= paper.heightMm() && (!large || scale >= LARGE_FROM)) {
+          return last;
         }
       }
     }
-    return of(extent, keys, layers, SCALES[SCALES.length - 1], Paper.LARGE_UPRIGHT);
+    return last;
   }
 
   private static Sheet of(Envelope extent, int keys, int layers, int scale, Paper paper) {
@@ -79,11 +86,5 @@ public record Sheet(int scale, Paper paper, double widthMm, double heightMm, Box
 
   double mm(double metres) {
     return metres * 1000 / scale;
-  }
-
-  /** The parts of a list that stand in one column. */
-  static <T> List<T> column(List<T> all, int column, int rows) {
-    int from = Math.min(all.size(), column * rows);
-    return all.subList(from, Math.min(all.size(), from + rows));
   }
 }

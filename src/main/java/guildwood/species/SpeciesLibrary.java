@@ -2,6 +2,7 @@ package guildwood.species;
 
 import guildwood.kernel.Finding;
 import guildwood.kernel.Source;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,23 +12,30 @@ import java.util.stream.Stream;
  * One state of the owner's library: every species with its statements, and every source. Immutable; a
  * change to the kept library makes a new one.
  *
- * @param revision grows with every change, so that what is derived from a library can tell it is stale
- * @param species those in use, in the order of their scientific names
- * @param binned those removed, restorable
- * @param sources by id
- * @param unread statements that are kept but can no longer be read; they take no part in any reckoning
  */
-public record SpeciesLibrary(
-    long revision,
-    List<Species> species,
-    List<Species> binned,
-    Map<String, Source> sources,
-    List<WrittenStatement> unread) {
-  public SpeciesLibrary {
-    species = List.copyOf(species);
-    binned = List.copyOf(binned);
-    sources = Map.copyOf(sources);
-    unread = List.copyOf(unread);
+public final class SpeciesLibrary {
+  private final long revision;
+  private final List<Species> species;
+  private final List<Species> binned;
+  private final Map<String, Source> sources;
+  private final List<WrittenStatement> unread;
+  private final Map<String, Species> byId = new HashMap<>();
+
+  /**
+   * @param revision grows with every change, so that what is derived from a library can tell it is stale
+   * @param species those in use, in the order of their scientific names
+   * @param binned those removed, restorable
+   * @param sources by id
+   * @param unread statements that are kept but can no longer be read; they take no part in any reckoning
+   */
+  public SpeciesLibrary(long revision, List<Species> species, List<Species> binned, Map<String, Source> sources,
+      List<WrittenStatement> unread) {
+    this.revision = revision;
+    this.species = List.copyOf(species);
+    this.binned = List.copyOf(binned);
+    this.sources = Map.copyOf(sources);
+    this.unread = List.copyOf(unread);
+    all().forEach(each -> byId.put(each.id(), each));
   }
 
   /** A library in which everything can be read. */
@@ -35,8 +43,28 @@ public record SpeciesLibrary(
     this(revision, species, binned, sources, List.of());
   }
 
+  public long revision() {
+    return revision;
+  }
+
+  public List<Species> species() {
+    return species;
+  }
+
+  public List<Species> binned() {
+    return binned;
+  }
+
+  public Map<String, Source> sources() {
+    return sources;
+  }
+
+  public List<WrittenStatement> unread() {
+    return unread;
+  }
+
   public Optional<Species> find(String id) {
-    return all().filter(s -> s.id().equals(id)).findFirst();
+    return Optional.ofNullable(byId.get(id));
   }
 
   public boolean isEmpty() {

@@ -59,7 +59,8 @@
     const mm = 1000 / Number(svg.dataset.scale);
     const x = (east - Number(svg.dataset.west)) * mm;
     const y = Number(svg.dataset.top) + (Number(svg.dataset.north) - north) * mm;
-    spot.setAttribute("transform", `translate(${x.toFixed(2)} ${y.toFixed(2)})`);
+    const crown = svg.querySelector(`[data-crown="${spot.dataset.spot}"]`);
+    for (const part of crown ? [spot, crown] : [spot]) part.setAttribute("transform", `translate(${x.toFixed(2)} ${y.toFixed(2)})`);
   };
 
   const drag = (svg, spot, frame, event) => {

@@ -99,7 +99,6 @@ public final class DrawingPages implements Routes {
     model.put("plants", drawn.arrangement().spots().stream()
         .map(s -> new Choice(s.id(), DrawingText.plant(drawn.arrangement().kind(s), s) + (s.locked() ? " " + pages.messages().say("drawing.locked") : ""))).toList());
     model.put("untold", String.join(", ", drawn.arrangement().untold().stream().map(s -> DrawingText.plant(drawn.arrangement().kind(s), s)).toList()));
-    model.put("sheet", Sheet.of(drawn.arrangement()));
     boolean part = Pages.wantsFragment(ctx);
     if (!part) {
       whole(ctx, model, drawn, places, settings);
@@ -144,16 +143,26 @@ public final class DrawingPages implements Routes {
     if (ctx.queryParam("download") != null) {
       ctx.header("Content-Disposition", "attachment; filename=\"bed-" + drawn.scene().bed().id() + "-year-" + year + ".svg\"");
     }
-    ctx.result(DrawnPicture.svg(drawn, year, Units.of(ctx), pages.messages()));
+    ctx.result(DrawnPicture.svg(drawn, year, Sheet.of(drawn.arrangement(), isLarge(ctx)), Units.of(ctx), pages.messages()));
   }
 
   /** The drawing alone, in its own size, for the printer. */
   private void sheet(Context ctx) {
     DrawnBed drawn = drawn(ctx);
     int year = year(ctx, drawn);
-    Sheet sheet = Sheet.of(drawn.arrangement());
-    pages.show(ctx, "drawing/sheet", Map.of("view", DrawingView.of(drawings, drawn, year, Units.of(ctx), pages.messages()), "bed", drawn.scene().bed(),
-        "paper", sheet.paper().key(), "widthMm", String.format(java.util.Locale.ROOT, "%.2fmm", sheet.widthMm()), "scale", DrawnPicture.scale(sheet, pages.messages())));
+    boolean large = isLarge(ctx);
+    Sheet sheet = Sheet.of(drawn.arrangement(), large);
+    Sheet other = Sheet.of(drawn.arrangement(), !large);
+    DrawingView view = DrawingView.of(drawings, drawn, year, Units.of(ctx), pages.messages());
+    Map<String, Object> model = new HashMap<>(Map.of("view", view, "bed", drawn.scene().bed(), "paper", sheet.paper().key(),
+        "source", view.source() + (large ? "&paper=large" : ""), "scale", DrawnPicture.scale(sheet, pages.messages())));
+    model.put("otherPaper", large ? "small" : "large");
+    model.put("otherScale", DrawnPicture.scale(other, pages.messages()));
+    pages.show(ctx, "drawing/sheet", model);
+  }
+
+  private static boolean isLarge(Context ctx) {
+    return "large".equals(ctx.queryParam("paper"));
   }
 
   /** A plant dragged on the drawing: metres east and north of the bed's middle. */

@@ -32,8 +32,7 @@ record DrawingView(int year, String name, String source, String description, Lis
   record YearTable(List<String> layers, List<YearRow> years, boolean lightKnown, List<String> shaded) {}
 
   static DrawingView of(Drawings drawings, DrawnBed drawn, int year, Units units, Messages messages) {
-    Grown grown = drawn.in(year);
-    Grown.Cover cover = grown.cover();
+    Grown.Cover cover = drawings.cover(drawn, year);
     List<String> facts = new ArrayList<>();
     facts.add(messages.say("drawing.fact.cover", DrawingText.percent(cover.any()), units.area(cover.openM2())));
     Optional<YearLight> light = drawings.light(drawn, year);
@@ -85,7 +84,7 @@ record DrawingView(int year, String name, String source, String description, Lis
     List<YearRow> rows = new ArrayList<>();
     Map<String, String> shaded = new LinkedHashMap<>();
     for (int year : Years.told(drawn.arrangement(), drawn.settings().maturity())) {
-      Grown.Cover cover = drawn.in(year).cover();
+      Grown.Cover cover = drawings.cover(drawn, year);
       Optional<YearLight> light = drawings.light(drawn, year);
       List<YearLight.Shaded> dark = light.map(l -> l.shaded(drawn.arrangement())).orElse(List.of());
       dark.forEach(s -> shaded.putIfAbsent(s.speciesId(), messages.say(year == 0 ? "drawing.shaded.at-once" : "drawing.shaded", kind(drawn, s).name(), year,

@@ -4,14 +4,20 @@ import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.siteplan.PlanPicture;
 import java.awt.image.BufferedImage;
+import java.io.BufferedInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
-import javax.imageio.stream.FileImageInputStream;
+import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
  * Reads a picture that somebody sent. Its size is looked at before a single pixel is unpacked, it is unpacked no larger
@@ -22,8 +28,8 @@ public final class PictureFile {
   public static final long MOST_BYTES = 20_000_000;
   public static final int MOST_MEGAPIXELS = 40;
 
-  /** WebP is unpacked whole, whatever is asked of it, four bytes to the pixel. */
-  public static final int MOST_MEGAPIXELS_OF_WEBP = 16;
+  /** WebP is unpacked whole, whatever is asked of it, and takes its reader some 25 bytes to the pixel. */
+  public static final int MOST_MEGAPIXELS_OF_WEBP = 8;
 
   /** A picture smaller than this shows nothing to trace. */
   public static final int LEAST_SIDE_PX = 16;
@@ -49,13 +55,14 @@ public final class PictureFile {
       throw new IllegalStateException("no reader for " + format);
     }
     ImageReader reader = readers.next();
-    try (FileImageInputStream in = new FileImageInputStream(file.toFile())) {
+    try (InputStream bytes = new BufferedInputStream(Files.newInputStream(file));
+        ImageInputStream in = new MemoryCacheImageInputStream(bytes)) {
       reader.setInput(in, true, true);
       int width = reader.getWidth(0);
       int height = reader.getHeight(0);
       long mostPx = 1_000_000L * (format == PictureFormat.WEBP ? MOST_MEGAPIXELS_OF_WEBP : MOST_MEGAPIXELS);
       if ((long) width * height > mostPx) {
-        return Checked.refused(Finding.of("picture.too-many-pixels", FIELD, (long) width * height / 1_000_000, mostPx / 1_000_000));
+        return Checked.refused(Finding.of("picture.too-many-pixels", FIELD, megapixels((long) width * height), mostPx / 1_000_000));
       }
       if (Math.min(width, height) < LEAST_SIDE_PX) {
         return Checked.refused(Finding.of("picture.too-small", FIELD, width, height, LEAST_SIDE_PX));
@@ -71,6 +78,11 @@ public final class PictureFile {
     } finally {
       reader.dispose();
     }
+  }
+
+  /** To the next tenth, so that what is just too much does not read as just right. */
+  private static String megapixels(long pixels) {
+    return BigDecimal.valueOf(pixels, 6).setScale(1, RoundingMode.CEILING).stripTrailingZeros().toPlainString();
   }
 
   private static Checked<PlanPicture> refused(String code) {

@@ -71,6 +71,16 @@ class SqlSurroundingsStoreTest {
   }
 
   @Test
+  void aGroundPlanMayHaveAllCornersItCan() {
+    List<GroundPoint> round = java.util.stream.IntStream.range(0, Footprint.MOST_CORNERS)
+        .mapToObj(i -> new GroundPoint(-1234.5678901 + 100 * Math.cos(i * 2 * Math.PI / Footprint.MOST_CORNERS),
+            -1234.5678901 + 100 * Math.sin(i * 2 * Math.PI / Footprint.MOST_CORNERS))).toList();
+    Walls walls = new Walls(new Walls.Corners(Footprint.through("", round).orThrow()));
+    long id = surroundings.add(nearby(OptionalLong.empty(), new GroundPoint(0, 0), Height.told(5), walls)).orElseThrow();
+    assertEquals(walls, surroundings.find(id).orElseThrow().body());
+  }
+
+  @Test
   void aChangeReplacesAllOfItButItsSite() {
     long id = surroundings.add(nearby(OptionalLong.of(bed), new GroundPoint(3, 4), Height.of(new PacedHeight(14, 38, 1.6)), CROWN)).orElseThrow();
     Nearby after = surroundings.change(id, now -> new Nearby(0, site + 7, OptionalLong.empty(), "Shed", new GroundPoint(1, 2), Height.told(3),

@@ -131,6 +131,17 @@ class ShareHttpTest {
   }
 
   @Test
+  void itsDrawingGoesWithTheLink() {
+    Page picture = helper.get("/shared/" + givenBeforeTheRestart + "/drawing.svg");
+    assertEquals(200, picture.status());
+    assertTrue(picture.headers().get("content-type").startsWith("image/svg+xml"));
+    assertTrue(picture.html().contains("South strip") && picture.html().contains("asparagus") && !picture.html().contains("hazelnut"));
+    assertEquals(410, helper.get("/shared/" + EXPIRED + "/drawing.svg").status());
+    assertEquals(404, helper.get("/shared/" + Tokens.fresh() + "/drawing.svg").status());
+    assertEquals(303, helper.get(bed + "/drawing.svg").status(), "the owner's own needs the owner");
+  }
+
+  @Test
   void anExpiredLinkSaysThatItIsGone() {
     gone(helper.get("/shared/" + EXPIRED));
     assertTrue(owner.get(bed + "/share").first("(?s)Last year&#39;s</th>.*?</tr>").orElseThrow().contains(">expired<"));

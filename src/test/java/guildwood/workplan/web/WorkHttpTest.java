@@ -116,6 +116,13 @@ class WorkHttpTest {
   }
 
   @Test
+  void oneBedIsLookedAtAlone() {
+    for (String page : new String[] {"/work", "/work/now", "/plants", "/shopping.csv", "/work.ics"}) {
+      assertEquals(200, visitor.get("/sites/1" + page + "?bed=2").status(), page);
+    }
+  }
+
+  @Test
   void unknownSitesAndBedsLeadNowhere() {
     assertEquals(404, visitor.get("/sites/999/work").status());
     assertEquals(404, visitor.get("/sites/1/work?bed=999").status());
