@@ -20,19 +20,24 @@ import picocli.CommandLine.Option;
     versionProvider = Main.Version.class,
     subcommands = {
       Main.Serve.class, ComposeCommand.class, IndicateCommand.class, SunCommand.class, ClimateCommand.class, Coverage.class,
-      ExportCommand.class
+      ExportCommand.class, ImportCommand.class
     })
 public final class Main {
   public static void main(String[] args) {
+    int exit = line().execute(args);
+    if (exit != 0) {
+      System.exit(exit);
+    }
+  }
+
+  /** The commands, with every failure put into one sentence. */
+  static CommandLine line() {
     CommandLine line = new CommandLine(new Main());
     line.setExecutionExceptionHandler((e, command, parsed) -> {
       command.getErr().println("guildwood: " + e.getMessage());
       return 2;
     });
-    int exit = line.execute(args);
-    if (exit != 0) {
-      System.exit(exit);
-    }
+    return line;
   }
 
   /** Serves the pages until the process is ended. */

@@ -59,13 +59,13 @@ final class SeparatorGuess {
 
   private boolean suits(char separator, Quotes quotes) {
     Shape shape = shape(separator, quotes);
-    return shape.whole() && (quotes != Quotes.PLAIN || separator == CellStyle.NONE || shape.score() > NEARLY_ALL);
+    return shape.whole() && (quotes != Quotes.PLAIN || separator == CellStyle.NONE || shape.unquoted() && shape.score() > NEARLY_ALL);
   }
 
   private CellStyle decide() {
     for (Quotes quotes : quotesToTry()) {
       Optional<CellStyle> usual = best(USUAL, quotes, quotes == Quotes.PLAIN ? NEARLY_ALL : ENOUGH);
-      if (usual.isPresent()) {
+      if (usual.isPresent() && suits(usual.get().separator(), quotes)) {
         return usual.get();
       }
     }
@@ -105,6 +105,7 @@ final class SeparatorGuess {
     int several = 0;
     int first = 0;
     boolean whole = true;
+    boolean unquoted = true;
     long end = 0;
     Sample text = new Sample(sample);
     try (TextRecords records = new TextRecords(text, new CellStyle(separator, quotes))) {
@@ -116,6 +117,8 @@ final class SeparatorGuess {
         first = rows == 0 ? record.size() : first;
         rows++;
         several += record.size() > 1 ? 1 : 0;
+        // Marks on both sides of a cell are quoting, and such a file is not to be taken for one without.
+        unquoted &= quotes != Quotes.PLAIN || record.stream().noneMatch(cell -> cell.length() > 1 && cell.startsWith("\"") && cell.endsWith("\""));
         widths.merge(record.size(), 1, Integer::sum);
       }
     } catch (IOException e) {
@@ -123,17 +126,19 @@ final class SeparatorGuess {
       whole = cut && text.readToEnd && end > sample.length() / 2;
     }
     int mode = widths.entrySet().stream().filter(e -> e.getKey() > 1).mapToInt(Map.Entry::getValue).max().orElse(0);
-    return new Shape(whole, rows, several, mode, widths.getOrDefault(first, 0), first);
+    return new Shape(whole, unquoted, rows, several, mode, widths.getOrDefault(first, 0), first);
   }
 
   /**
    * How a sample comes out under one sign.
    *
+   * @param whole whether it could be read
+   * @param unquoted whether quote marks, where they are to be text, do not look like quoting
    * @param several rows of more than one cell
    * @param alike rows of the commonest width
    * @param likeFirst rows as wide as the first, which mostly is the header
    */
-  private record Shape(boolean whole, int rows, int several, int alike, int likeFirst, int first) {
+  private record Shape(boolean whole, boolean unquoted, int rows, int several, int alike, int likeFirst, int first) {
     double score() {
       if (rows == 0 || alike == 0) {
         return 0;

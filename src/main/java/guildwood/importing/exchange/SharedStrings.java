@@ -21,7 +21,7 @@ import javax.xml.stream.XMLStreamConstants;
  */
 final class SharedStrings implements AutoCloseable {
   private static final int BLOCK = 16;
-  private static final int MOST_CACHED_CHARS = 4_000_000;
+  private static final int MOST_CACHED_CHARS = 1_000_000;
 
   private final Path spool;
   private final RandomAccessFile file;

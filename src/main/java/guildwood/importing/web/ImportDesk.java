@@ -5,7 +5,6 @@ import guildwood.importing.Heading;
 import guildwood.importing.ImportDraft;
 import guildwood.importing.ImportDrafts;
 import guildwood.importing.Imports;
-import guildwood.importing.MappingSuggester;
 import guildwood.importing.MappingSuggestion;
 import guildwood.importing.Table;
 import guildwood.importing.exchange.KeptReview;
@@ -147,8 +146,7 @@ public final class ImportDesk {
 
   /** What the columns of a sheet probably mean. */
   MappingSuggestion suggestion(Sample sample, Heading heading) {
-    // A sample is in memory and was read once.
-    return new MappingSuggester(library()).suggest(sample, heading).orThrow();
+    return sample.suggestion(heading, library());
   }
 
   /** What looking it through has found, as long as nothing was mapped otherwise since. */

@@ -16,7 +16,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /** Damages files as bad disks, bad programs and bad people do; seeded, so that every damage can be had again. */
-final class Damage {
+public final class Damage {
   /** What hurts parsers when it turns up where it does not belong. */
   private static final List<String> TOKENS = List.of("\"", "'", ",", ";", "\t", "\n", "\r\n", "\0", "\u001A", "<", ">", "&", "&lt;", "&#0;", "&#xD800;", "&x;", "]]>",
       "<![CDATA[", "<!--", "-->", "<?", "</c>", "</row>", "<row r=\"9999999999\">", "<c r=\"ZZZZ1\" t=\"s\"><v>-1</v></c>", "<c r=\"XFD1\"><v>1e400</v></c>",
@@ -26,12 +26,12 @@ final class Damage {
 
   private final Random random;
 
-  Damage(long seed) {
+  public Damage(long seed) {
     random = new Random(seed);
   }
 
   /** Damages a zip: as a whole, or the parts in it, or which parts there are. */
-  byte[] zip(byte[] whole, Map<String, byte[]> itsParts) {
+  public byte[] zip(byte[] whole, Map<String, byte[]> itsParts) {
     if (random.nextInt(4) == 0) {
       return bytes(whole);
     }
@@ -51,7 +51,7 @@ final class Damage {
   }
 
   /** Damages a file without looking at what it is. */
-  byte[] bytes(byte[] whole) {
+  public byte[] bytes(byte[] whole) {
     byte[] damaged = whole;
     for (int i = random.nextInt(4); i >= 0; i--) {
       damaged = once(damaged);
@@ -104,7 +104,7 @@ final class Damage {
   }
 
   /** What is in a zip. */
-  static Map<String, byte[]> parts(Path file) throws IOException {
+  public static Map<String, byte[]> parts(Path file) throws IOException {
     Map<String, byte[]> parts = new LinkedHashMap<>();
     try (ZipFile zip = new ZipFile(file.toFile())) {
       for (ZipEntry entry : zip.stream().map(ZipEntry.class::cast).toList()) {

@@ -125,6 +125,7 @@ class TextFilesTest {
   void quotesInDisorderAreNamedWithTheirRow() {
     assertEquals("quotes 3", TestTables.refusal(write("name,note,zone\nHazel,nuts,4\nMint,\"tea, bees,3\nYarrow,bees,3\n", StandardCharsets.UTF_8)));
     assertEquals("quotes 3", TestTables.refusal(write("name,note,zone\nHazel,nuts,4\nMint,\"tea\" bees, cut,3\nYarrow,bees,3\n", StandardCharsets.UTF_8)));
+    assertEquals("quotes 3", TestTables.refusal(write("name,zone,uses\nHazel,4,\"nuts\"\nMint,\"5,tea\n", StandardCharsets.UTF_8)), "quoted elsewhere");
     StringBuilder late = new StringBuilder("name,note,zone\n");
     for (int i = 0; i < 30_000; i++) {
       late.append("Hazel ").append(i).append(",nuts,4\n");
