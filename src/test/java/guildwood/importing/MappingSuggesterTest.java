@@ -48,7 +48,9 @@ class MappingSuggesterTest {
       "Flower color;red|blue|white;note", "Root depth (in);12|14;note", "Height at 20 years (ft);20|30;note", "Seed size (mm);2|3;note",
       "Have;3|0|12;on-hand", "Price;$3.50|4;price", "Family;Rosaceae|Fabaceae;family", "Foo;Rosaceae|Fabaceae|Pinaceae;family",
       "Foo;full sun|part shade|shade;value:light", "Foo;12|14|3;note", "Common Name;Red maple|Hazel;common-names", "Jan;x|x|;note",
-      "Wetland indicator;FACW|OBL;note", "Value;1|2;note"})
+      "Wetland indicator;FACW|OBL;note", "Value;1|2;note",
+      "Drought;High|Low;note", "Drought tolerance;High|Low;note", "Juglone tolerant;Low|High;note", "Fuelwood;Low|High;mark:use:fuelwood",
+      "Flower_end;4|5;highest:bloom", "Soil heavy;1|0;mark:texture:fine"})
   void columnsAreTakenFor(String header, String cells, String expected) {
     assertEquals(expected, said(header, cells));
   }
