@@ -29,6 +29,8 @@ final class ColumnViews {
   /** Of these so many at most are cells that cannot be read, wherever in the sample they stand. */
   private static final int UNREAD_CELLS = 5;
   private static final int LONGEST_TEXT = 160;
+  /** So many rows are read anew whenever something is chosen. */
+  private static final int ROWS_READ = 150;
   private static final String UNIT_REASON = "reason.unit-";
 
   private final Messages messages;
@@ -48,7 +50,7 @@ final class ColumnViews {
     this.findings = mapping.findings();
     this.suggestions = suggestions;
     RowReader reader = new RowReader(mapping);
-    this.rows = DataRows.of(sample, mapping.heading()).first(Integer.MAX_VALUE).orThrow();
+    this.rows = DataRows.of(sample, mapping.heading()).first(ROWS_READ).orThrow();
     this.readings = rows.stream().map(reader::read).toList();
   }
 

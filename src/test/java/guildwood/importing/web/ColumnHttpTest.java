@@ -129,6 +129,16 @@ class ColumnHttpTest {
     visitor.post(other + "/remove");
   }
 
+  /** Headers of the agency's characteristics table: whether the fruit lasts is no harvest. */
+  @Test
+  void whatIsSaidOfFruitIsNotAlwaysAHarvest() {
+    String other = bringer.map("fruit.csv", "Scientific Name,Fruit/Seed Persistence,fruit_seed_conspicuous\nMalus domestica,TRUE,FALSE\nRubus idaeus,FALSE,TRUE\n");
+    Page page = visitor.get(other + "/columns");
+    assertEquals("note", page.valueOf("about-1"));
+    assertEquals("note", page.valueOf("about-2"));
+    visitor.post(other + "/remove");
+  }
+
   @Test
   void manyColumnsComeInPages() {
     StringBuilder header = new StringBuilder("Botanical name");
