@@ -60,6 +60,7 @@ import guildwood.sharing.ShareLinks;
 import guildwood.sharing.store.SqlShareLinks;
 import guildwood.sharing.web.SharePages;
 import guildwood.sharing.web.SharedPage;
+import guildwood.site.Site;
 import guildwood.site.Sites;
 import guildwood.site.exchange.IndicatorFiles;
 import guildwood.site.store.SqlSites;
@@ -222,13 +223,13 @@ public final class App implements AutoCloseable {
     routes.add(new SpeciesNamesPages(pages, species));
     routes.add(new StatementPages(pages, species));
     routes.add(new SpeciesTableRoute(species::library));
-    routes.add(new TakePages(pages, species, BedChoices.of(sites, beds), takeables()));
+    routes.add(new TakePages(pages, species, BedChoices.of(sites, beds), () -> takeables(sites, beds)));
     routes.add(new SpeciesPages(pages, species));
     routes.add(new SourcePages(pages, species));
     routes.add(new BinPages(pages, species));
     ImportJobs importJobs = new ImportJobs();
     routes.add(new ImportRoutes(pages, uploads, new ImportDesk(new SqlImportDrafts(database), new SqlImports(database, species), importJobs,
-        species::library, files.of("imports"), clock)));
+        species::library, files.of("imports"), clock), species));
 
     Javalin server = serve(settings, routes);
     address.set(address(settings, server.port()));
@@ -239,13 +240,20 @@ public final class App implements AutoCloseable {
     return new App(settings, server, greeting, List.of(compositions::close, importJobs::close, database::close, files::close));
   }
 
-  /** What can be taken away beside the library; each feature adds its line. */
-  private static List<Takeable> takeables() {
-    return List.of(
-        new Takeable("take.plan", "take.plan.help", "/sites"),
-        new Takeable("take.drawing", "take.drawing.help", "/sites"),
-        new Takeable("take.calendar", "take.calendar.help", "/sites"),
-        new Takeable("take.shopping", "take.shopping.help", "/sites"));
+  /** What can be taken away beside the library, site by site and bed by bed; each feature adds its lines. */
+  private static List<Takeable> takeables(Sites sites, Beds beds) {
+    List<Takeable> all = new ArrayList<>();
+    for (Site site : sites.all()) {
+      String at = "/sites/" + site.id();
+      if (site.latitudeDegrees().isPresent() && site.longitudeDegrees().isPresent()) {
+        all.add(new Takeable("take.plan", "take.plan.help", site.name(), at + "/plan.geojson"));
+      }
+      all.add(new Takeable("take.calendar", "take.calendar.help", site.name(), at + "/work.ics"));
+      all.add(new Takeable("take.shopping", "take.shopping.help", site.name(), at + "/shopping.csv"));
+    }
+    // A drawing is chosen on its page: the year, and whether there is one yet.
+    beds.all().forEach(bed -> all.add(new Takeable("take.drawing", "take.drawing.help", bed.name(), "/beds/" + bed.id() + "/drawing")));
+    return all;
   }
 
   private static Javalin serve(Settings settings, List<Routes> routes) {

@@ -130,6 +130,18 @@ public final class HttpVisitor {
         .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs)));
   }
 
+  /** A file as it comes, byte for byte. */
+  public byte[] getBytes(String path) {
+    try {
+      return client.send(HttpRequest.newBuilder(URI.create(root + path)).GET().build(), HttpResponse.BodyHandlers.ofByteArray()).body();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
   private Page send(HttpRequest.Builder request) {
     try {
       HttpResponse<String> response =

@@ -26,7 +26,7 @@ final class CellFit {
     return switch (meaning.kind()) {
       case SCIENTIFIC_NAME -> NameShape.isScientific(text) ? 1 : NameReader.read(text).value().filter(n -> text.contains(" ")).isPresent() ? 0.3 : 0.1;
       case GENUS -> text.matches("[×x]?\\s?\\p{Lu}[\\p{Ll}-]+") ? 1 : 0;
-      case EPITHET -> text.matches("([×x]\\s?)?[\\p{Ll}-]{3,}( .*)?") ? 1 : 0;
+      case EPITHET -> text.matches("([×x]\\s?)?[\\p{Ll}-]{3,}( .*)?") ? text.contains("-") ? 0.7 : 1 : 0;
       case CULTIVAR -> text.matches("['‘\"]?\\p{Lu}.*") ? 0.8 : 0.3;
       case LOWER_RANK -> text.matches("(var|subsp|ssp|f)\\.? .*|[\\p{Ll}-]{4,}") ? 1 : 0;
       case SPECIES_ID -> text.matches("[a-z0-9]+(-[a-z0-9]+)+") ? 1 : 0;

@@ -57,7 +57,7 @@ record LongValue(List<Integer> columns, int valueColumn, CellReading reading, St
       return CellReading.refused("trait.unknown", item.isEmpty() ? trait : trait + " " + item);
     }
     Optional<ColumnUnit> unit = HeaderText.unitOf(text(mapping, row, Kind.VALUE_UNIT)).or(() -> HeaderText.read(trait).unit());
-    ColumnMapping column = ColumnMapping.of(0, trait, meaning.get(), unit.orElse(ColumnUnit.AS_WRITTEN));
+    ColumnMapping column = ColumnMapping.of(0, trait, meaning.get(), unit.orElseGet(() -> usual(mapping, meaning.get())));
     return switch (meaning.get().kind()) {
       case VALUE -> CellReader.value(meaning.get().trait().orElseThrow(), meaning.get().item(), column, value);
       case ITEMS -> CellReader.items(meaning.get().trait().orElseThrow(), column, value);
@@ -65,6 +65,13 @@ record LongValue(List<Integer> columns, int valueColumn, CellReading reading, St
       case USES_AND_JOBS -> CellReader.usesAndJobs(column, value);
       default -> CellReading.refused("trait.unknown", trait);
     };
+  }
+
+  /** Days are days; the library's own classes and hours only in a table that has its columns of items and evidence. */
+  private static ColumnUnit usual(Mapping mapping, Meaning meaning) {
+    boolean own = mapping.has(Kind.ITEM_NAME) && mapping.has(Kind.VALUE_EVIDENCE);
+    return OwnTable.unit(meaning)
+        .filter(u -> u == ColumnUnit.DAYS || own && (u == ColumnUnit.HOURS || u == ColumnUnit.OUR_CLASSES)).orElse(ColumnUnit.AS_WRITTEN);
   }
 
   /** By the library's own key first, then by the words of headers. */

@@ -43,16 +43,18 @@ record MarkGroup(Trait trait, String item, List<ColumnMapping> columns) {
     return marked;
   }
 
-  /** A mark, a grade of what is there, or the column's own word. */
+  /** A mark, for uses a grade, or the column's own word. */
   static Optional<Boolean> answer(ColumnMapping column, String text) {
     String folded = Words.folded(text);
     if (YesNo.saysNothing(text)) {
       return Optional.of(false);
     }
+    // 'Fuelwood: low' is still fuelwood; 'juglone tolerance: low' is no tolerance.
+    boolean isUse = column.meaning().trait().equals(Optional.of(Trait.USE));
     Optional<Boolean> answer = YesNo.read(text);
     boolean own = !folded.isEmpty() && (folded.equals(Words.folded(column.header())) || folded.equals(Words.folded(column.meaning().word()))
         || column.meaning().trait().flatMap(t -> ClassTable.value(t, folded)).filter(column.meaning().word()::equals).isPresent());
-    return answer.isPresent() ? answer : CellReader.isGrade(folded) || own ? Optional.of(true) : Optional.empty();
+    return answer.isPresent() ? answer : isUse && CellReader.isGrade(folded) || own ? Optional.of(true) : Optional.empty();
   }
 
   /** The value of the marked columns together. */

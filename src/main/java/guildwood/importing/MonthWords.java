@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 
 /** Months as tables write them, put as the value reader takes them. A season is not a month. */
 final class MonthWords {
-  private static final Pattern WORD = Pattern.compile("\\p{L}+|\\d+|[-–—−/;,|&+]|\\S");
+  private static final Pattern WORD = Pattern.compile("\\p{L}+|\\d+|\\.\\.+|[-–—−/;,|&+]|\\S");
   /** Names of months; without them numbers are months, with them days. */
   private static final Pattern LETTERS = Pattern.compile("\\p{L}{3}");
 
@@ -104,7 +104,7 @@ final class MonthWords {
         }
         part.append(month.map(m -> m.getValue()).orElseGet(() -> Integer.parseInt(word)));
         ranged = false;
-      } else if (word.matches("[-–—−]|to|through|thru|till|until|bis")) {
+      } else if (word.matches("[-–—−]|\.\.+|to|through|thru|till|until|bis")) {
         // 'Until June' does not say from when on.
         ranged = true;
         open = part.length() == 0;

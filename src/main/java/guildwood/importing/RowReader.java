@@ -75,7 +75,7 @@ public final class RowReader {
       if (mapping.isLong()) {
         LongValue.read(mapping, row).ifPresent(this::longValue);
       }
-      pairs.forEach(pair -> take(pair.filled(row), pair.read(row), "", Optional.empty()));
+      pairs.forEach(pair -> take(pair.filled(row), pair.read(row), Optional.empty(), Optional.empty()));
       singles.forEach(this::single);
       marks.forEach(this::marked);
       RowName name = RowName.of(mapping, row);
@@ -89,7 +89,7 @@ public final class RowReader {
         refuse(value.columnOf(refused.reason()), refused.reason());
         value.columns().stream().filter(c -> c != value.columnOf(refused.reason())).forEach(used::add);
       } else {
-        take(value.columns(), value.reading(), value.noteOrWritten(this::noteOf), value.evidence());
+        take(value.columns(), value.reading(), Optional.of(value.noteOrWritten(this::noteOf)), value.evidence());
       }
     }
 
@@ -101,10 +101,10 @@ public final class RowReader {
       Meaning meaning = column.meaning();
       List<Integer> here = List.of(column.column());
       switch (meaning.kind()) {
-        case VALUE -> take(here, layered(column, cell), "", evidence(meaning));
-        case ITEMS -> take(here, once(column, cell, () -> CellReader.items(meaning.trait().orElseThrow(), column, cell)), "", Optional.empty());
-        case USES_AND_JOBS -> take(here, once(column, cell, () -> CellReader.usesAndJobs(column, cell)), "", Optional.empty());
-        case CAUTIONS -> take(here, CautionReader.read(meaning.item(), column, cell), "", Optional.empty());
+        case VALUE -> take(here, layered(column, cell), Optional.empty(), evidence(meaning));
+        case ITEMS -> take(here, once(column, cell, () -> CellReader.items(meaning.trait().orElseThrow(), column, cell)), Optional.empty(), Optional.empty());
+        case USES_AND_JOBS -> take(here, once(column, cell, () -> CellReader.usesAndJobs(column, cell)), Optional.empty(), Optional.empty());
+        case CAUTIONS -> take(here, CautionReader.read(meaning.item(), column, cell), Optional.empty(), Optional.empty());
         case EVIDENCE -> evidenceAlone(column, cell);
         case COMMON_NAMES, SYNONYMS, FAMILY -> name(column, cell);
         case ON_HAND, PRICE -> holding(column, cell);
@@ -131,7 +131,7 @@ public final class RowReader {
       return trait == Trait.LAYER ? TreeLayer.of(column, cell, read, values) : read;
     }
 
-    private void take(List<Integer> columns, CellReading reading, String note, Optional<Evidence> evidence) {
+    private void take(List<Integer> columns, CellReading reading, Optional<String> note, Optional<Evidence> evidence) {
       if (columns.isEmpty()) {
         return;
       }
@@ -145,7 +145,7 @@ public final class RowReader {
       }
     }
 
-    private void keep(Value value, List<Integer> columns, String note, Optional<Evidence> evidence) {
+    private void keep(Value value, List<Integer> columns, Optional<String> note, Optional<Evidence> evidence) {
       for (int i = 0; i < values.size(); i++) {
         ReadValue known = values.get(i);
         if (known.trait() == value.trait() && known.item().equals(value.item()) && known.value().equals(value.value())) {
@@ -156,7 +156,7 @@ public final class RowReader {
           return;
         }
       }
-      String asWritten = mapping.isLong() || !note.isEmpty() ? note : noteOf(value.entered(), columns);
+      String asWritten = note.orElseGet(() -> noteOf(value.entered(), columns));
       values.add(new ReadValue(value.trait(), value.item(), value.entered(), value.value(),
           value.trait().carriesEvidence() ? evidence : Optional.empty(), asWritten, columns));
     }
@@ -183,7 +183,7 @@ public final class RowReader {
       marked.refused().forEach(this::refuse);
       silent.addAll(marked.no());
       if (!marked.yes().isEmpty()) {
-        take(marked.yes(), group.value(marked.yes()), "", Optional.empty());
+        take(marked.yes(), group.value(marked.yes()), Optional.empty(), Optional.empty());
       }
     }
 

@@ -26,8 +26,8 @@ record SpanText(Bound bound, BigDecimal low, String lowUnit, Optional<BigDecimal
   private static final String NUMBER = "[-+]?\\d{1,9}(?:[.,]\\d{1,25})?|[-+]?[.,]\\d{1,9}";
   private static final String UNIT = "millimet(?:er|re)s?|mm|centimet(?:er|re)s?|cms?|met(?:er|re)s?|mtrs?|mts?|m|feet|foot|ft|'|inches|inch|ins|in|\""
       + "|(?:°|º|deg(?:rees?)?)?\\s*(?:fahrenheit|celsius|f|c)|°|hours?|hrs?|h|days?|d|ph";
-  private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")(?:\\s+(\\d{1,2})/(\\d{1,2}))?\\s*(" + UNIT + ")?(?![a-z])\\.?");
-  private static final Pattern FRACTION = Pattern.compile("(\\d{1,2})/(\\d{1,2})\\s*(" + UNIT + ")?(?![a-z])\\.?");
+  private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")(?:\\s+(\\d{1,2})/(\\d{1,2}))?\\s*(" + UNIT + ")?(?![a-z])(?:\\.(?!\\.))?");
+  private static final Pattern FRACTION = Pattern.compile("(\\d{1,2})/(\\d{1,2})\\s*(" + UNIT + ")?(?![a-z])(?:\\.(?!\\.))?");
   private static final Pattern FEET_INCHES = Pattern.compile(
       "(\\d{1,3})\\s*(?:feet|foot|ft\\.?|')\\s*(\\d{1,2}(?:[.,]\\d{1,3})?)\\s*(?:inches|inch|ins?\\.?|\")?(?![a-z])");
   private static final Pattern TO = Pattern.compile("\\s*(?:\\.\\.\\.?|-|\\bto\\b|\\bthrough\\b|\\bbis\\b|/|\\band\\b|\\bup to\\b)\\s*");

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** The entries of a list in one cell, whatever stands between them. */
 final class Tokens {
   private static final Pattern STRONG = Pattern.compile("[;,|\\n\\r\\t•·]+");
-  private static final Pattern WEAK = Pattern.compile("\\s*(?:[/&+]|\\band\\b|\\bor\\b|\\bund\\b|\\s[-–—]\\s|\\bto\\b)\\s*");
+  private static final Pattern WEAK = Pattern.compile("\\s*(?:[/&+]|\\.\\.+|\\band\\b|\\bor\\b|\\bund\\b|\\s[-–—]\\s|\\bto\\b)\\s*");
   private static final Pattern ASIDE = Pattern.compile("\\([^()]*\\)|\\[[^\\[\\]]*\\]");
 
   private Tokens() {}

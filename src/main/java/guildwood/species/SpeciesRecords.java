@@ -64,4 +64,7 @@ public interface SpeciesRecords {
 
   /** Keeps what of a whole library's contents is not there yet, in one transaction, and says what that was. */
   LibraryMerge addAll(LibraryContents contents);
+
+  /** What {@link #addAll} would keep now; nothing is changed. */
+  LibraryMerge wouldAdd(LibraryContents contents);
 }

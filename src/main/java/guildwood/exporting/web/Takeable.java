@@ -6,6 +6,7 @@ package guildwood.exporting.web;
  *
  * @param titleKey message key of its name
  * @param helpKey message key of a sentence that says what it is
+ * @param of what it is of, such as the name of a bed; empty where there is only one
  * @param href where it is to be had: the file itself, or the page on which it is chosen
  */
-public record Takeable(String titleKey, String helpKey, String href) {}
+public record Takeable(String titleKey, String helpKey, String of, String href) {}

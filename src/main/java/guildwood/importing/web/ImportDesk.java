@@ -13,6 +13,7 @@ import guildwood.importing.web.ImportJobs.Kind;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import guildwood.species.SpeciesLibrary;
+import guildwood.species.exchange.DataPackageReader;
 import guildwood.web.Address;
 import guildwood.web.SentFile;
 import guildwood.web.Tokens;
@@ -93,13 +94,13 @@ public final class ImportDesk {
     };
   }
 
-  /** Keeps a file that was sent as a new draft; refused where it is no table. */
+  /** Keeps a file that was sent as a new draft; refused where it is neither a table nor a data package. */
   Checked<ImportDraft> begin(SentFile sent) {
     if (drafts.all().size() >= MOST_DRAFTS) {
       return Checked.refused(Finding.of("import.too-many-drafts", "file", MOST_DRAFTS));
     }
     Checked<List<Table>> tables = TableFiles.open(sent.path(), sent.name());
-    if (tables.isRefused()) {
+    if (tables.isRefused() && !DataPackageReader.isPackage(sent.path())) {
       return Checked.refused(tables.findings().stream().map(f -> new Finding(f.code(), "file", f.args())).toList());
     }
     ImportDraft draft = new ImportDraft(0, sent.name(), Tokens.fresh() + ".table", "", clock.instant(), Optional.empty(), Optional.empty(),

@@ -5,6 +5,7 @@ import guildwood.importing.ImportRun;
 import guildwood.importing.exchange.TableFiles;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
+import guildwood.species.exchange.DataPackageReader;
 import guildwood.web.Access;
 import guildwood.web.Form;
 import guildwood.web.Pages;
@@ -86,6 +87,10 @@ final class ImportPages implements Routes {
   /** Leads to where the draft stands. */
   private void goOn(Context ctx) {
     ImportDraft draft = desk.draft(ctx);
+    if (DataPackageReader.isPackage(desk.file(draft))) {
+      ctx.redirect("/import/" + draft.id() + "/package", HttpStatus.SEE_OTHER);
+      return;
+    }
     String at = draft.mapping().isEmpty() ? "/sheet" : desk.review(draft).isEmpty() ? "/columns" : "/review";
     ctx.redirect("/import/" + draft.id() + at, HttpStatus.SEE_OTHER);
   }

@@ -1,5 +1,6 @@
 package guildwood.importing.web;
 
+import guildwood.species.SpeciesRecords;
 import guildwood.web.Pages;
 import guildwood.web.Routes;
 import guildwood.web.Uploads;
@@ -10,12 +11,12 @@ import java.util.List;
 public final class ImportRoutes implements Routes {
   private final List<Routes> all;
 
-  public ImportRoutes(Pages pages, Uploads uploads, ImportDesk desk) {
+  public ImportRoutes(Pages pages, Uploads uploads, ImportDesk desk, SpeciesRecords records) {
     ColumnPages columns = new ColumnPages(pages, desk);
     ReviewPages review = new ReviewPages(pages, desk);
     all = List.of(new ImportPages(pages, desk, uploads), new SheetPages(pages, desk), columns, new MappingPages(pages, desk, uploads, columns),
         review, new DecisionPages(pages, desk, review), new RejectedRoute(pages.messages(), desk), new BringPages(pages, desk),
-        new RunPages(pages, desk));
+        new RunPages(pages, desk), new PackagePages(pages, desk, records));
   }
 
   @Override

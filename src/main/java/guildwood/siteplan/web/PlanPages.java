@@ -213,7 +213,7 @@ public final class PlanPages implements Routes {
       String percent = Units.number(slope.percent(), 1);
       List<String> warnings = slope.warnings().stream().map(warning -> switch (warning) {
         case HARD_TO_WALK -> slope.walkableM() == 0 ? pages.messages().say("plan.slope.too-steep", percent)
-            : pages.messages().say("plan.slope.too-long", percent, PlanWords.length(slope.walkableM(), units), PlanWords.length(slope.lengthM(), units));
+            : pages.messages().say("plan.slope.too-long", percent, PlanWords.whole(slope.walkableM(), units), PlanWords.length(slope.lengthM(), units));
         case WASHES_OUT -> pages.messages().say("plan.slope.washes-out", percent);
       }).toList();
       return new SlopeWords(pages.messages().say("plan.slope", percent, Units.number(slope.degrees(), 1), PlanWords.length(slope.riseM(), units)), warnings);

@@ -17,6 +17,11 @@ final class PlanWords {
     return units == Units.US ? Units.number(metres / LengthReader.FOOT_M, 2) + " ft" : Units.number(metres, 2) + " m";
   }
 
+  /** A limit as its publication gives it: whole metres, whole feet. */
+  static String whole(double metres, Units units) {
+    return units == Units.US ? Units.number(metres / LengthReader.FOOT_M, 0) + " ft" : Units.number(metres, 0) + " m";
+  }
+
   static String area(double squareMetres, Units units) {
     return units == Units.US ? Units.number(squareMetres / AreaReader.SQUARE_FOOT_M2, 0) + " sq ft"
         : Units.number(squareMetres, squareMetres < 100 ? 1 : 0) + " m²";

@@ -165,9 +165,18 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
     return changeLibrary((before, handle) -> addAll(before, handle, contents));
   }
 
-  /** The same inside a transaction that somebody else began with {@link #changeLibrary}. */
+  @Override
+  public LibraryMerge wouldAdd(LibraryContents contents) {
+    return merge(library, contents);
+  }
+
+  private LibraryMerge merge(SpeciesLibrary before, LibraryContents contents) {
+    return LibraryMerge.of(before, Beside.of(this), contents, id -> !RESERVED_IDS.contains(id));
+  }
+
+  /** Adds all inside a transaction that somebody else began with {@link #changeLibrary}. */
   public LibraryMerge addAll(SpeciesLibrary before, Handle handle, LibraryContents contents) {
-    LibraryMerge merge = LibraryMerge.of(before, Beside.of(this), contents, id -> !RESERVED_IDS.contains(id));
+    LibraryMerge merge = merge(before, contents);
     LibraryChanges changes = new LibraryChanges(handle);
     merge.replaced().forEach(changes::changeSource);
     changes.addAll(merge.additions());

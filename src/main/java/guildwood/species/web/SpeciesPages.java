@@ -55,6 +55,8 @@ public final class SpeciesPages implements Routes {
     model.put("stock", stock);
     model.put("unread", shelf.library().unread().stream().filter(w -> w.speciesId().equals(species.id()))
         .map(this::unreadLine).toList());
+    model.put("notes", records.notes(species.id()).stream()
+        .map(n -> new NoteLine(List.of(n.text().split("\n")), SourceLine.of(shelf.library().sources().get(n.sourceId()), pages.messages()))).toList());
     model.put("lightScheme", ClassWords.LIGHT_SCHEME);
     model.put("bed", bed(ctx));
     return model;
@@ -81,6 +83,9 @@ public final class SpeciesPages implements Routes {
    * @param mendable its trait is known, so that it can be put right in the form
    */
   record UnreadLine(long id, String topic, String entered, String why, SourceLine source, boolean mendable) {}
+
+  /** What a table said that no trait takes, line by line. */
+  record NoteLine(List<String> lines, SourceLine source) {}
 
   private void keepStock(Context ctx) {
     Species species = shelf.speciesInUse(ctx);

@@ -88,6 +88,9 @@ class PlanHttpTest {
     assertTrue(plan.says("Path 60 m² 50 m 1.2 m wide. Slope 12 % (6.8°) from end to end, 6 m up."), plan.text());
     assertTrue(plan.says("At over 10 % water runs down a path"), plan.text());
     assertTrue(plan.says("no more than 3 m in one go"), plan.text());
+    visitor.post("/units", "units", "us", "back", site);
+    assertTrue(plan().says("no more than 10 ft in one go"), plan().text());
+    visitor.post("/units", "units", "metric", "back", site);
     String path = linkTo("Up");
     assertEquals("0.14", visitor.get(path).valueOf("depth"));
     visitor.submit(path, fields("metric", "0 0;30 40", "name", "Level", "width", "1.2", "depth", "0", "start-height", "100", "end-height", "101"));

@@ -198,7 +198,11 @@ class SqlSpeciesRecordsStoreTest {
       before = kept.library();
     }
     try (Database onDisk = Database.open(directory)) {
-      assertEquals(before, new SqlSpeciesRecords(onDisk).library());
+      SpeciesLibrary after = new SqlSpeciesRecords(onDisk).library();
+      assertEquals(before.species(), after.species());
+      assertEquals(before.sources(), after.sources());
+      assertEquals(List.of(), after.unread());
+      assertEquals(before.revision(), after.revision());
     }
   }
 
