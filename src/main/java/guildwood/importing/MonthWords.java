@@ -104,10 +104,10 @@ final class MonthWords {
         }
         part.append(month.map(m -> m.getValue()).orElseGet(() -> Integer.parseInt(word)));
         ranged = false;
-      } else if (word.matches("[-–—−]|\.\.+|to|through|thru|till|until|bis")) {
+      } else if (word.matches("[-–—−]|\\.\\.+|to|through|thru|till|until|bis")) {
         // 'Until June' does not say from when on.
         ranged = true;
-        open = part.length() == 0;
+        open |= part.length() == 0;
       } else if (!(named && word.matches("\\d{1,2}|st|nd|rd|th|[.()]")) && !word.matches("[/;,|&+]|and|or|early|mid|late|middle|end|of|in|beginning|from|months?|usually|about|circa")) {
         return Optional.empty();
       }
