@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What one column probably means. */
 final class ColumnGuess {
@@ -20,6 +21,10 @@ final class ColumnGuess {
   private static final int DOUBTFUL = 30;
   private static final double MANY = 0.8;
   private static final double MOST = 0.6;
+
+  /** The width of a leaf is not that of the crown, the height after ten years not the mature one. */
+  private static final Pattern ABOUT_ANOTHER_THING = Pattern.compile("leaf|leaves|leaflets?|flowers?|fruits?|seeds?|roots?|trunk|stems?|cones?|nuts?|planting|bark|"
+      + "buds?|pods?|petals?|years?|yrs?|container|pots?|not|no|without|avoid|except|toxic|pruning|sowing|ground|row|spacing|\\d+");
 
   private final Heading heading;
   private final int column;
@@ -35,6 +40,14 @@ final class ColumnGuess {
 
   /** A meaning with what speaks for it. */
   private record Candidate(Meaning meaning, int certainty, double share) {}
+
+  static boolean isLow(String word) {
+    return LOW_WORDS.contains(word);
+  }
+
+  static boolean isHigh(String word) {
+    return HIGH_WORDS.contains(word);
+  }
 
   Suggestion best() {
     HeaderText header = HeaderText.read(heading.headers().get(column), heading.units().get(column));
@@ -78,8 +91,14 @@ final class ColumnGuess {
 
   /** A single word of a longer header counts where most cells bear it out, as in 'when it flowers'. */
   private List<Meaning> keywords(HeaderText header) {
-    return header.words().stream().flatMap(word -> HeaderWords.meanings(word).stream())
-        .filter(m -> m.is(Kind.VALUE) && shareOfWords(m) >= MOST).distinct().toList();
+    return header.words().stream().filter(word -> header.words().stream().noneMatch(other -> !other.equals(word) && ABOUT_ANOTHER_THING.matcher(other).matches()))
+        .flatMap(word -> HeaderWords.meanings(word).stream())
+        .filter(m -> m.is(Kind.VALUE) && shareOfWords(m) >= MOST && !isMarked()).distinct().toList();
+  }
+
+  /** A yes below 'toxic to bees' is none to bees. */
+  private boolean isMarked() {
+    return cells.stream().filter(c -> YesNo.read(c.text()).isPresent()).count() * 2 > cells.size();
   }
 
   /** 'Site needs' above 'Light': the lower header alone tells it, unless the upper one is a part of the plant. */
@@ -164,7 +183,8 @@ final class ColumnGuess {
 
   /** What the cells alone say, where they say it clearly. */
   private Optional<Suggestion> ofCells(Optional<ColumnUnit> unit) {
-    if (cells.size() < 3) {
+    boolean anotherThing = HeaderText.read(heading.headers().get(column)).words().stream().anyMatch(w -> ABOUT_ANOTHER_THING.matcher(w).matches());
+    if (cells.size() < 3 || anotherThing) {
       return Optional.empty();
     }
     for (Meaning meaning : CellFit.TELLING) {
