@@ -13,7 +13,7 @@ import javax.xml.stream.XMLStreamConstants;
 
 /**
  * A workbook as Office Open XML has it (ECMA-376 part 1, 18; strict and transitional alike). Read by ourselves on a
- * streaming XML parser, because the reader we tried holds all texts of the workbook in memory.
+ * streaming XML parser, because the reader we tried loses values that workbooks hold (DEVELOPERS.md, Decisions).
  */
 final class XlsxFile {
   private static final String WORKBOOK = "xl/workbook.xml";

@@ -65,11 +65,15 @@ final class XlsxSheet {
     StringBuilder value = new StringBuilder();
     StringBuilder formula = new StringBuilder();
     String inline = "";
+    boolean calculated = false;
+    boolean emptyText = false;
     StringBuilder into = null;
     for (boolean open = true; open; ) {
       int event = xml.next();
       switch (event) {
         case XMLStreamConstants.START_ELEMENT -> {
+          calculated |= xml.element().equals("f");
+          emptyText |= xml.element().equals("v") && type.equals("str");
           switch (xml.element()) {
             case "v" -> into = value;
             case "f" -> into = formula;
@@ -90,7 +94,7 @@ final class XlsxSheet {
         default -> { }
       }
     }
-    gate.put(row, column, cell(type, style, value.toString(), formula.toString(), inline));
+    gate.put(row, column, cell(type, style, value.toString(), calculated && !emptyText ? "=" + formula : "", inline));
   }
 
   /** Letters before the number: A is 0, AA is 26. */
@@ -107,10 +111,11 @@ final class XlsxSheet {
     return letters == 0 ? column + 1 : number - 1;
   }
 
+  /** @param formula whose value is not in the file; empty where there is none */
   private TableCell cell(String type, int style, String value, String formula, String inline) throws IOException {
     if (value.isEmpty() && inline.isEmpty()) {
-      // A program wrote the formula and left the reckoning to others.
-      return formula.isEmpty() ? TableCell.EMPTY : new TableCell("=" + formula, Kind.ERROR);
+      // A program wrote the formula and left the reckoning to others; where it is filled down, only the first cell may have it.
+      return formula.isEmpty() ? TableCell.EMPTY : new TableCell(formula, Kind.ERROR);
     }
     return switch (type) {
       case "s" -> TableCell.text(texts.at((int) number(value.strip(), -1)));

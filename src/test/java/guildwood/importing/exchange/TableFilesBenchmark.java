@@ -170,7 +170,8 @@ final class TableFilesBenchmark {
     Writer writer = new java.io.OutputStreamWriter(zip, StandardCharsets.UTF_8);
     writer.write("<office:document-content xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\""
         + " xmlns:table=\"urn:oasis:names:tc:opendocument:xmlns:table:1.0\" xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\">"
-        + "<office:body><office:spreadsheet><table:table table:name=\"Plants\">");
+        // SODS finds no sheet in a file without styles.
+        + "<office:automatic-styles/><office:body><office:spreadsheet><table:table table:name=\"Plants\">");
     for (int row = 0; row < rows; row++) {
       writer.write("<table:table-row>");
       for (int column = 0; column < TEXT_COLUMNS + NUMBER_COLUMNS; column++) {

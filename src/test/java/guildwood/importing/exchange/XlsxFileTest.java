@@ -121,6 +121,25 @@ class XlsxFileTest {
         new TableCell("0", Kind.NUMBER)), rows.get(1).cells());
   }
 
+  /** As programs write them; SheetJS describes what Excel writes for an empty text (XlsxWriter issue 877). */
+  @Test
+  void whatFormulasCameTo() {
+    String sheet = """
+        <worksheet><sheetData>
+        <row r="1"><c r="A1" t="str"><f>IF(C1="","",C1)</f><v/></c><c r="B1" t="str"><f>IF(C1="","",C1)</f><v></v></c></row>
+        <row r="2"><c r="A2"><f>B2*2</f><v /></c><c r="B2"><f>C2*2</f></c><c r="C2" t="str"><f>D2</f></c></row>
+        <row r="3"><c r="A3"><f t="shared" ref="A3:A5" si="0">ATAN2(B3,C3)</f><v>1.5</v></c></row>
+        <row r="4"><c r="A4"><f t="shared" si="0"/><v>2.5</v></c></row>
+        <row r="5"><c r="A5"><f t="shared" si="0"/></c></row>
+        </sheetData></worksheet>""";
+    List<TableRow> rows = TestTables.rows(TableFiles.open(book(sheet, "<sst/>"), "x").orThrow().get(0));
+    assertEquals(List.of(2L, 3L, 4L, 5L), rows.stream().map(TableRow::number).toList(), "a row of formulas that came to nothing is an empty row");
+    assertEquals(List.of(new TableCell("=B2*2", Kind.ERROR), new TableCell("=C2*2", Kind.ERROR), new TableCell("=D2", Kind.ERROR)), rows.get(0).cells());
+    assertEquals(List.of(new TableCell("1.5", Kind.NUMBER)), rows.get(1).cells());
+    assertEquals(List.of(new TableCell("2.5", Kind.NUMBER)), rows.get(2).cells());
+    assertEquals(List.of(new TableCell("=", Kind.ERROR)), rows.get(3).cells(), "a value that is not in the file is not passed over");
+  }
+
   @Test
   void refusesWhatHarms() {
     String head = "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a \"aaaaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;\">]>";
