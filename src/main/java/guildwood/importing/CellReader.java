@@ -45,6 +45,9 @@ final class CellReader {
         && ClassTable.value(trait, Words.folded(text)).isEmpty()) {
       return CellReading.SILENT;
     }
+    if (isDoubtful(text) && trait.shape() != Trait.Shape.TEXT) {
+      return CellReading.refused("import.doubtful");
+    }
     return switch (trait.shape()) {
       case SPAN -> SpanCell.read(trait, column.unit(), column.separator(), text);
       case WORD -> word(trait, item, column, text);
@@ -54,6 +57,11 @@ final class CellReader {
       case YES_NO -> yesNo(trait, item, text);
       case TEXT -> kept(trait, item, text);
     };
+  }
+
+  /** The table itself is not sure, or a sign that its file could not hold has become a question mark. */
+  private static boolean isDoubtful(String text) {
+    return text.contains("?");
   }
 
   /** Reads an entered text, and says why where it cannot be read. */
@@ -112,6 +120,9 @@ final class CellReader {
   }
 
   private static CellReading list(String text, ColumnMapping column, Function<String, Optional<Value>> read, List<String> choices) {
+    if (isDoubtful(text)) {
+      return CellReading.refused("import.doubtful");
+    }
     List<String> tokens = Tokens.of(text, column.separator(), token -> read.apply(token).isPresent());
     List<Value> values = tokens.stream().map(read).flatMap(Optional::stream).distinct().toList();
     List<String> strange = tokens.stream().filter(t -> read.apply(t).isEmpty()).toList();
@@ -146,6 +157,9 @@ final class CellReader {
     }
     if (Words.folded(text).matches("all year|year round|all year round|always|all months")) {
       return kept(trait, item, "1 to 12");
+    }
+    if (MonthWords.isDate(text)) {
+      return CellReading.refused("import.date-cell");
     }
     Optional<String> plain = MonthWords.plain(text);
     if (plain.isPresent()) {

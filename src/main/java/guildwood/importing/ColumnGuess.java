@@ -36,6 +36,14 @@ final class ColumnGuess {
   /** A meaning with what speaks for it. */
   private record Candidate(Meaning meaning, int certainty, double share) {}
 
+  static boolean isLow(String word) {
+    return LOW_WORDS.contains(word);
+  }
+
+  static boolean isHigh(String word) {
+    return HIGH_WORDS.contains(word);
+  }
+
   Suggestion best() {
     HeaderText header = HeaderText.read(heading.headers().get(column), heading.units().get(column));
     Optional<ColumnUnit> unit = header.unit();
@@ -79,7 +87,12 @@ final class ColumnGuess {
   /** A single word of a longer header counts where most cells bear it out, as in 'when it flowers'. */
   private List<Meaning> keywords(HeaderText header) {
     return header.words().stream().flatMap(word -> HeaderWords.meanings(word).stream())
-        .filter(m -> m.is(Kind.VALUE) && shareOfWords(m) >= MOST).distinct().toList();
+        .filter(m -> m.is(Kind.VALUE) && shareOfWords(m) >= MOST && !isMarked()).distinct().toList();
+  }
+
+  /** A yes below 'toxic to bees' is none to bees. */
+  private boolean isMarked() {
+    return cells.stream().filter(c -> YesNo.read(c.text()).isPresent()).count() * 2 > cells.size();
   }
 
   /** 'Site needs' above 'Light': the lower header alone tells it, unless the upper one is a part of the plant. */

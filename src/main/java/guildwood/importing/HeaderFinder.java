@@ -3,8 +3,10 @@ package guildwood.importing;
 import guildwood.kernel.Checked;
 import guildwood.kernel.Finding;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -24,9 +26,16 @@ public final class HeaderFinder {
 
   /** The heading of a table; a finding where it has no row that could be one. */
   public static Checked<Heading> find(Table table) {
-    return firstRows(table).map(HeaderFinder::best).value()
-        .map(found -> found.map(Checked::of).orElseGet(() -> Checked.refused(Finding.of("import.no-header", ""))))
-        .orElseGet(() -> Checked.refused(firstRows(table).findings()));
+    Checked<List<TableRow>> rows = firstRows(table);
+    return rows.isRefused() ? Checked.refused(rows.findings()) : found(rows.orThrow());
+  }
+
+  private static Checked<Heading> found(List<TableRow> rows) {
+    Optional<Heading> best = best(rows);
+    if (best.isEmpty() || isTurned(rows, best.get())) {
+      return Checked.refused(Finding.of(best.isEmpty() ? "import.no-header" : "import.turned", ""));
+    }
+    return Checked.of(best.get());
   }
 
   /** The heading that stands in the rows a person names, both included. */
@@ -58,7 +67,7 @@ public final class HeaderFinder {
     }).map(read -> List.copyOf(rows));
   }
 
-  private static java.util.Optional<Heading> best(List<TableRow> rows) {
+  private static Optional<Heading> best(List<TableRow> rows) {
     int best = -1;
     double most = 0;
     int width = width(rows);
@@ -69,7 +78,10 @@ public final class HeaderFinder {
         best = i;
       }
     }
-    return best < 0 ? java.util.Optional.empty() : java.util.Optional.of(around(rows, best, width));
+    if (best >= 0 && isData(rows, best, width)) {
+      return Optional.of(new Heading(0, 0, Collections.nCopies(width, ""), Collections.nCopies(width, "")));
+    }
+    return best < 0 ? Optional.empty() : Optional.of(around(rows, best, width));
   }
 
   /** Headers are words, mostly known ones, each but once, in most of the columns, with rows below them. */
@@ -86,8 +98,34 @@ public final class HeaderFinder {
     double filled = (double) texts.size() / width;
     double score = filled + 3.0 * known / texts.size() + (known > 0 ? 1 : 0)
         - 2.0 * numbers / texts.size() - 1.0 * longs / texts.size() - (distinct < texts.size() ? 0.3 : 0);
+    // Titles have a cell or two; what has more is a row that must not get lost above a header found too far down.
+    long full = width < 3 ? 0 : rows.subList(0, at).stream().filter(r -> !isGroupRow(r, row))
+        .filter(r -> r.cells().stream().filter(c -> !c.isBlank()).count() * 2 > width).count();
     // Of rows that could all be headers the first one is: what looks like one further down is data.
-    return score - 0.02 * at;
+    return score - 0.02 * at - full;
+  }
+
+  /** A table without headers: its first row holds a name as those below it do, so it must not be taken for one and get lost. */
+  private static boolean isData(List<TableRow> rows, int at, int width) {
+    if (rows.subList(0, at).stream().anyMatch(r -> !r.isBlank())) {
+      return false;
+    }
+    boolean measured = rows.get(at).cells().stream().map(c -> SpanText.read(c.text())).flatMap(Optional::stream).anyMatch(SpanText::hasUnit);
+    for (int column = 0; column < width; column++) {
+      String text = rows.get(at).cell(column).text().strip();
+      boolean name = !isKnown(text) && (NameShape.isScientific(text) || measured && NameShape.isBinomial(text));
+      if (name && NameShape.shareOfScientific(rows.subList(at + 1, rows.size()), column) > 0.5) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the species stand beside one another, and what is known of them below one another. */
+  private static boolean isTurned(List<TableRow> rows, Heading heading) {
+    long names = heading.headers().stream().skip(1).filter(NameShape::isScientific).count();
+    long traits = rows.stream().map(r -> r.cell(0).text()).filter(t -> !t.isBlank() && isKnown(t)).count();
+    return heading.columns() > 2 && names * 2 > heading.columns() - 1 && traits > 2;
   }
 
   private static Heading around(List<TableRow> rows, int at, int width) {
@@ -96,7 +134,12 @@ public final class HeaderFinder {
       header.add(rows.get(at - 1));
     }
     header.add(rows.get(at));
-    TableRow units = at + 1 < rows.size() && isUnits(rows.get(at + 1)) ? rows.get(at + 1) : null;
+    int next = at + 1;
+    if (next < rows.size() && isEnds(rows.get(next))) {
+      header.add(rows.get(next));
+      next++;
+    }
+    TableRow units = next < rows.size() && isUnits(rows.get(next)) ? rows.get(next) : null;
     return heading(header, units, width);
   }
 
@@ -113,6 +156,13 @@ public final class HeaderFinder {
     long headers = header.cells().stream().filter(c -> !c.isBlank()).count();
     boolean known = filled.stream().anyMatch(i -> isKnown(above.cell(i).text()));
     return header.number() == above.number() + 1 && !filled.isEmpty() && !onlyTitle && words && known && filled.size() < headers;
+  }
+
+  /** Nothing but the two ends of ranges, the lower one among them: 'min' and 'max' below 'Height'. */
+  private static boolean isEnds(TableRow row) {
+    List<String> texts = row.cells().stream().map(c -> Words.folded(c.text())).filter(t -> !t.isEmpty()).toList();
+    return texts.size() > 1 && texts.stream().allMatch(t -> ColumnGuess.isLow(t) || ColumnGuess.isHigh(t))
+        && texts.stream().anyMatch(ColumnGuess::isLow) && texts.stream().anyMatch(ColumnGuess::isHigh);
   }
 
   /** Nothing but units, at the least one of them: a row of data has a name. */
@@ -144,16 +194,25 @@ public final class HeaderFinder {
   /** Where a group stands over several columns, spreadsheets keep it in the first of them only. */
   private static Heading heading(List<TableRow> rows, TableRow units, int width) {
     List<String> headers = new ArrayList<>();
-    String group = "";
+    String[] carried = new String[rows.size()];
+    Arrays.fill(carried, "");
     for (int column = 0; column < width; column++) {
-      String above = rows.size() > 1 ? rows.get(0).cell(column).text().strip() : "";
-      group = above.isEmpty() ? group : above;
       List<String> parts = new ArrayList<>();
-      for (TableRow row : rows) {
-        parts.add(row == rows.get(0) && rows.size() > 1 ? group : row.cell(column).text().strip());
+      int lowest = -1;
+      for (int i = 0; i < rows.size(); i++) {
+        String text = rows.get(i).cell(column).text().strip();
+        lowest = text.isEmpty() ? lowest : i;
+        if (!text.isEmpty()) {
+          // A new group ends those below it.
+          Arrays.fill(carried, i, rows.size(), "");
+          carried[i] = text;
+        }
       }
-      boolean only = rows.size() > 1 && rows.get(rows.size() - 1).cell(column).isBlank();
-      headers.add(oneLine(only ? above : String.join(" ", parts)));
+      for (int i = 0; i <= lowest; i++) {
+        String own = rows.get(i).cell(column).text().strip();
+        parts.add(own.isEmpty() && i < lowest ? carried[i] : own);
+      }
+      headers.add(oneLine(String.join(" ", parts)));
     }
     List<String> below = new ArrayList<>(Collections.nCopies(width, ""));
     for (int column = 0; units != null && column < width; column++) {

@@ -14,6 +14,8 @@ public final class MappingSuggester {
   /** Rows looked at. */
   static final int SAMPLE = 300;
 
+  private static final double EPITHETS = 0.75;
+
   private final SpeciesLibrary library;
 
   /** @param library whose species help to tell feet from metres, where the table names some of them */
@@ -48,7 +50,8 @@ public final class MappingSuggester {
     pairsOnly(columns);
     onceOnly(columns);
     longFormOnly(columns);
-    return new MappingSuggestion(heading, new UnitGuess(library, rows).settle(columns));
+    List<Suggestion> settled = new UnitGuess(library, rows).settle(columns);
+    return new MappingSuggestion(heading, new NeighbourColumns(rows).settle(settled));
   }
 
   /** Where no column is headed as the scientific name, the one whose cells look most like it is. */
@@ -58,6 +61,13 @@ public final class MappingSuggester {
             && columns.stream().anyMatch(s -> s.column().meaning().is(Meaning.Kind.EPITHET));
     if (named) {
       return;
+    }
+    for (int i = 0; i + 1 < columns.size(); i++) {
+      if (columns.get(i).column().meaning().is(Meaning.Kind.GENUS) && NameShape.shareOfEpithets(rows, i + 1) > EPITHETS) {
+        ColumnMapping beside = columns.get(i + 1).column();
+        columns.set(i + 1, new Suggestion(beside.with(Meaning.of(Meaning.Kind.EPITHET)), 80, List.of(Finding.of("import.reason.beside-genus", ""))));
+        return;
+      }
     }
     int best = -1;
     double most = 0.6;

@@ -1,6 +1,7 @@
 package guildwood.importing;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Whether cells look like scientific names or families. */
@@ -17,15 +18,26 @@ final class NameShape {
     return share(rows, column, text -> isScientific(text));
   }
 
+  static boolean isBinomial(String text) {
+    return BINOMIAL.matcher(text).matches();
+  }
+
+  static double shareOfEpithets(List<TableRow> rows, int column) {
+    return share(rows, column, text -> text.matches("([×xX]\\s?)?\\p{Ll}[\\p{Ll}-]{2,}"));
+  }
+
   static double shareOfFamilies(List<TableRow> rows, int column) {
     return share(rows, column, text -> FAMILY.matcher(text).matches());
   }
 
   /** Genus with a capital, epithet without, and an ending as Latin has it: 'Red maple' has none. */
-  static boolean isScientific(String text) {
+  static boolean isScientific(String written) {
+    boolean shouted = written.contains(" ") && written.replaceFirst("^[x×]\\s?", "").equals(written.replaceFirst("^[x×]\\s?", "").toUpperCase(Locale.ROOT));
+    String text = shouted && written.length() > 3
+        ? written.replaceFirst("^([x×]\\s?)?(\\p{Lu})(?s).*", "$1$2") + written.replaceFirst("^([x×]\\s?)?\\p{Lu}", "").toLowerCase(Locale.ROOT) : written;
     String[] words = text.split("\\s+");
     int epithet = words.length > 2 && words[1].matches("[×x]") ? 2 : 1;
-    return BINOMIAL.matcher(text).matches() && words.length > epithet && LATIN_ENDING.matcher(words[epithet]).matches()
+    return BINOMIAL.matcher(text).matches() && !NotAName.isEnglish(text) && words.length > epithet && LATIN_ENDING.matcher(words[epithet]).matches()
         && !words[epithet].matches("(tree|maple|apple|rose|pine|berry|purple|white|pole|cone|house|bee|vine|mane|lace|grape|lime|sage|olive|maize)");
   }
 

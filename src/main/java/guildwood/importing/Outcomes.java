@@ -40,8 +40,18 @@ final class Outcomes {
     if (plan.decisions().leftOut().contains(row.number())) {
       return out(reading, Taken.out(RowFate.LEFT_OUT, List.of(), null));
     }
+    if (isHeadingAgain(row)) {
+      return out(reading, Taken.out(RowFate.REFUSED, List.of(), Finding.of("import.heading-again", "")));
+    }
     Taken taken = species.take(reading);
     return taken.fate().isBrought() ? brought(reading, taken) : out(reading, taken);
+  }
+
+  /** Long tables repeat their headers at every page. */
+  private boolean isHeadingAgain(TableRow row) {
+    List<ColumnMapping> filled = plan.mapping().columns().stream().filter(c -> !row.cell(c.column()).isBlank()).toList();
+    return filled.stream().anyMatch(c -> RowName.isPart(c.meaning().kind()) || c.meaning().is(Meaning.Kind.COMMON_NAMES))
+        && filled.stream().allMatch(c -> !c.header().isEmpty() && Words.folded(row.cell(c.column()).text()).equals(Words.folded(c.header())));
   }
 
   private static RowOutcome out(RowReading reading, Taken taken) {

@@ -3,6 +3,7 @@ package guildwood.importing;
 import guildwood.importing.Meaning.Kind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -30,7 +31,7 @@ record RowName(String written, List<Integer> columns) {
       return new RowName("", columns);
     }
     if (!lower.isEmpty() && !Words.folded(name).contains(Words.folded(lower))) {
-      name += " " + (lower.matches("(?i)(var|subsp|ssp|f|forma)\\.? .*") ? lower : "var. " + lower);
+      name += " " + (lower.matches("(?i)(var|subsp|ssp|f|forma)\\.? .*") ? lower : rank(mapping, row) + lower);
     }
     if (!cultivar.isEmpty() && !Words.folded(name).contains(Words.folded(cultivar))) {
       name += " '" + cultivar.replaceAll("^['‘’\"]|['‘’\"]$", "") + "'";
@@ -40,6 +41,19 @@ record RowName(String written, List<Integer> columns) {
 
   static boolean isPart(Kind kind) {
     return kind == Kind.SCIENTIFIC_NAME || PARTS.contains(kind);
+  }
+
+  /** As a column of ranks or the header says; without either a variety, as in tables of gardeners. */
+  private static String rank(Mapping mapping, TableRow row) {
+    for (ColumnMapping column : mapping.columns()) {
+      String cell = row.cell(column.column()).text().strip();
+      if (Words.folded(column.header()).matches("(infra ?)?(specific )?rank( type)?") && cell.matches("(?i)(var|subsp|ssp|f)\\.?|variety|subspecies|forma?")) {
+        return cell.toLowerCase(Locale.ROOT).replaceAll("^variety$", "var").replaceAll("^(subspecies|ssp\\.?)$", "subsp").replaceAll("^forma?$", "f")
+            .replaceAll("\\.$", "") + ". ";
+      }
+    }
+    String header = mapping.first(Kind.LOWER_RANK).map(c -> Words.folded(c.header())).orElse("");
+    return header.matches(".*\\b(subspecies|subsp|ssp)\\b.*") && !header.contains("var") ? "subsp. " : "var. ";
   }
 
   private static String joined(String genus, String epithet) {

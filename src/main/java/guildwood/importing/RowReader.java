@@ -232,7 +232,9 @@ public final class RowReader {
       }
       boolean isPrice = column.meaning().is(Kind.PRICE);
       String text = cell.text().strip().replaceAll("(?i)^[$€£]|[$€£]$|\\s*(usd|eur|gbp|each|ea\\.?|pcs?|plants?|x)$", "").strip();
-      Optional<BigDecimal> number = text.matches("\\d{1,7}([.,]\\d{1,2}0*)?") ? Optional.of(new BigDecimal(text.replace(',', '.'))) : Optional.empty();
+      // 1.000 is one plant in one country and a thousand in another.
+      boolean thousands = text.matches("[1-9]\\d{0,2}[.,]\\d{3}") && cell.kind() == TableCell.Kind.TEXT;
+      Optional<BigDecimal> number = text.matches("\\d{1,7}([.,]\\d{1,2}0*)?") && !thousands ? Optional.of(new BigDecimal(text.replace(',', '.'))) : Optional.empty();
       Optional<Integer> whole = number.map(n -> isPrice ? n.movePointRight(2) : n)
           .filter(n -> n.stripTrailingZeros().scale() <= 0 && n.compareTo(BigDecimal.valueOf(isPrice ? Holding.MOST_CENTS : Holding.MOST_PLANTS)) <= 0)
           .map(BigDecimal::intValue);

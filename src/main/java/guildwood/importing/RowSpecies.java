@@ -13,10 +13,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Tells for row after row which species it is about: one of the library, one of an earlier row, or a new one. */
 final class RowSpecies {
+  /** Words that are no authors: 'Jersey tea' behind New, 'alba?' behind a genus. */
+  private static final Pattern ORDINARY_WORDS = Pattern.compile("^\\p{Ll}|\\s(?!(von|van|vander|und|and|der|den|des|del|fil|non|auct|sensu|hort|emend|nom|ined|pers|comb|nov)\\b)\\p{Ll}{3,}(?!\\.)(\\s|$)");
+
   private final NameFinder finder;
   private final Map<String, NameDecision> decisions;
   private final Map<String, String> newIds = new HashMap<>();
@@ -77,6 +81,11 @@ final class RowSpecies {
     if (same.isPresent() && decision == null) {
       return known(same.get());
     }
+    Optional<Finding> notAName = decision == null ? NotAName.reason(row.writtenName()) : Optional.empty();
+    if (notAName.isPresent()) {
+      List<String> called = finder.called(List.of(row.writtenName())).stream().filter(s -> !s.removed()).map(Species::id).limit(3).toList();
+      return Taken.out(RowFate.REFUSED, called, notAName.get());
+    }
     if (isUncertain(row.writtenName(), read.orThrow()) && decision == null) {
       return Taken.out(RowFate.REFUSED, near(row), Finding.of("import.name-uncertain", "", row.writtenName()));
     }
@@ -95,7 +104,7 @@ final class RowSpecies {
   /** 'Ribes cf. nigrum', 'Ribes nigrum?', and a second word that is no epithet: not to be kept as the genus alone. */
   private static boolean isUncertain(String written, ScientificName name) {
     boolean halfRead = name.epithet().isEmpty() && name.parents().isEmpty() && name.reserve() != ScientificName.Reserve.SPECIES_OPEN
-        && !name.authors().isEmpty() && Character.isLowerCase(name.authors().charAt(0));
+        && name.lower().isEmpty() && ORDINARY_WORDS.matcher(name.authors()).find();
     return name.reserve() == ScientificName.Reserve.UNCERTAIN || written.contains("?") || halfRead;
   }
 

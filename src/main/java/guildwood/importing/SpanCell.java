@@ -23,6 +23,9 @@ final class SpanCell {
   /** In German tables 1.200 cm is twelve metres; nobody measures plants to a hundredth of a millimetre. */
   private static final Pattern POINT = Pattern.compile("(?<![\\d.,])[1-9]\\d{0,2}\\.\\d{3}(?![\\d.,])");
 
+  /** -10-15 may end at 15 or at -15 degrees. */
+  private static final Pattern SIGN = Pattern.compile("[-−–]\\s?\\d[\\d.,]*\\s*(?:°?\\s*[cf])?\\s*[-–—]\\s*\\d.*");
+
   private SpanCell() {}
 
   private static boolean isSmall(ColumnUnit unit, SpanText span) {
@@ -38,6 +41,9 @@ final class SpanCell {
       }
     }
     Optional<SpanText> span = SpanText.read(text);
+    if (span.isPresent() && trait.unit() == Unit.CELSIUS && SIGN.matcher(text.strip().toLowerCase(Locale.ROOT)).matches()) {
+      return CellReading.refused("import.sign-unclear", text);
+    }
     if (span.isPresent()) {
       return SpanText.isAmbiguous(text) || isSmall(unit, span.get()) && POINT.matcher(text).find() ? ambiguous(text) : number(trait, unit, text, span.get());
     }

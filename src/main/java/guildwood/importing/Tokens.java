@@ -33,7 +33,10 @@ final class Tokens {
       }
       List<String> parts = isKnown.test(folded) || !separator.isEmpty() ? List.of(folded)
           : Arrays.stream(WEAK.split(entry.toLowerCase(java.util.Locale.ROOT))).map(Words::folded).filter(t -> !t.isEmpty()).toList();
-      tokens.addAll(parts.stream().anyMatch(isKnown) ? parts : List.of(folded));
+      List<String> letters = separator.isEmpty() && folded.matches("\\p{L}{1,3}( \\p{L}{1,3})+") ? List.of(folded.split(" ")) : List.of();
+      // 'FS PS': abbreviations with nothing but a space between them.
+      boolean abbreviated = !letters.isEmpty() && letters.stream().allMatch(isKnown);
+      tokens.addAll(parts.stream().anyMatch(isKnown) ? parts : abbreviated ? letters : List.of(folded));
     }
     return tokens.stream().distinct().toList();
   }

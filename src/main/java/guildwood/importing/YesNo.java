@@ -8,7 +8,7 @@ final class YesNo {
   private static final Set<String> YES = Set.of("yes", "y", "true", "x", "1", "✓", "✔", "☑", "√", "•", "●", "■", "xx", "xxx", "ok",
       "ja", "oui", "si", "sí", "yep", "on", "*", "+", "++", "+++", "wahr", "vrai", "1.0");
   private static final Set<String> NO = Set.of("no", "false", "0", "✗", "✘", "☐", "nope", "nein", "non", "off", "falsch", "faux", "0.0");
-  private static final Set<String> NOTHING = Set.of("-", "–", "—", "−", "--", "---", "n/a", "na", "n.a.", "n.a", "#n/a", "none", "null", "nil",
+  private static final Set<String> NOTHING = Set.of("-", "–", "—", "−", "--", "---", "n/a", "na", "\\n", "<null>", "(null)", "n.a.", "n.a", "#n/a", "none", "null", "nil",
       "?", "??", "???", "unknown", "tbd", "tba", ".", "..", "...", "…", "not known", "no data", "nd", "n.d.", "k.a.", "k. a.", "(blank)",
       "blank", "not applicable", "not available", "unk", "dk", "don't know", "dont know", "nan");
 
