@@ -9,9 +9,17 @@ import guildwood.species.TraitReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads cautions: no danger that a table names may be lost, so what has no place or part is kept as a caution all the same. */
 final class CautionReader {
+  /** 'No, the berries are eaten', 'not known to be': neither a danger nor a plain no. */
+  private static final Pattern DENIAL = Pattern.compile("(?i)(no|none|not|non|nontoxic|safe|harmless)\\b.*");
+
+  /** 'Yes: bark, seeds': the word before the colon is no part of the plant. */
+  private static final Pattern AGREED = Pattern.compile("(?i)(?:yes|y|x|true)\\s*[:;]\\s*(.+)");
+
   private CautionReader() {}
 
   static CellReading read(String kind, ColumnMapping column, TableCell cell) {
@@ -22,6 +30,13 @@ final class CautionReader {
     }
     if (no || YesNo.saysNothing(text)) {
       return CellReading.SILENT;
+    }
+    if (DENIAL.matcher(text).matches()) {
+      return CellReading.refused("import.says-no", text);
+    }
+    Matcher agreed = AGREED.matcher(text);
+    if (agreed.matches()) {
+      return plain(kind, column, agreed.group(1));
     }
     Optional<CellReading> own = asWritten(kind, text);
     return own.orElseGet(() -> plain(kind, column, text));

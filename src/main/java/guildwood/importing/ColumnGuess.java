@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What one column probably means. */
 final class ColumnGuess {
@@ -20,6 +21,10 @@ final class ColumnGuess {
   private static final int DOUBTFUL = 30;
   private static final double MANY = 0.8;
   private static final double MOST = 0.6;
+
+  /** The width of a leaf is not that of the crown, the height after ten years not the mature one. */
+  private static final Pattern ABOUT_ANOTHER_THING = Pattern.compile("leaf|leaves|leaflets?|flowers?|fruits?|seeds?|roots?|trunk|stems?|cones?|nuts?|planting|bark|"
+      + "buds?|pods?|petals?|years?|yrs?|container|pots?|not|no|without|avoid|except|toxic|pruning|sowing|ground|row|spacing|\\d+");
 
   private final Heading heading;
   private final int column;
@@ -86,7 +91,8 @@ final class ColumnGuess {
 
   /** A single word of a longer header counts where most cells bear it out, as in 'when it flowers'. */
   private List<Meaning> keywords(HeaderText header) {
-    return header.words().stream().flatMap(word -> HeaderWords.meanings(word).stream())
+    return header.words().stream().filter(word -> header.words().stream().noneMatch(other -> !other.equals(word) && ABOUT_ANOTHER_THING.matcher(other).matches()))
+        .flatMap(word -> HeaderWords.meanings(word).stream())
         .filter(m -> m.is(Kind.VALUE) && shareOfWords(m) >= MOST && !isMarked()).distinct().toList();
   }
 
@@ -177,7 +183,8 @@ final class ColumnGuess {
 
   /** What the cells alone say, where they say it clearly. */
   private Optional<Suggestion> ofCells(Optional<ColumnUnit> unit) {
-    if (cells.size() < 3) {
+    boolean anotherThing = HeaderText.read(heading.headers().get(column)).words().stream().anyMatch(w -> ABOUT_ANOTHER_THING.matcher(w).matches());
+    if (cells.size() < 3 || anotherThing) {
       return Optional.empty();
     }
     for (Meaning meaning : CellFit.TELLING) {

@@ -173,7 +173,13 @@ public final class HeaderFinder {
         && bare.stream().allMatch(t -> HeaderText.unitOf(t).isPresent() || OTHER_UNITS.matcher(t).matches());
   }
 
-  private static boolean isKnown(String header) {
+  /** Whether the text heads a column of names, and could not be a name itself. */
+  static boolean isNameHeader(String text) {
+    return HeaderWords.meanings(Words.folded(text)).stream()
+        .anyMatch(m -> m.is(Meaning.Kind.SCIENTIFIC_NAME) || m.is(Meaning.Kind.COMMON_NAMES) || m.is(Meaning.Kind.GENUS));
+  }
+
+  static boolean isKnown(String header) {
     HeaderText text = HeaderText.read(header);
     return text.phrases().stream().anyMatch(p -> !HeaderWords.meanings(p).isEmpty())
         || MonthWords.month(Words.folded(header)).isPresent() && !NUMBER.matcher(header.strip()).matches();
@@ -223,7 +229,7 @@ public final class HeaderFinder {
   }
 
   private static String oneLine(String text) {
-    String line = text.replaceAll("\\s+", " ").strip();
+    String line = text.replaceAll("(?<=\\p{Ll})-\\s*\\n\\s*(?=\\p{Ll})", "").replaceAll("\\s+", " ").strip();
     return line.length() > 120 ? line.substring(0, 120) : line;
   }
 }

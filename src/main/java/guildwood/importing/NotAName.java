@@ -30,6 +30,9 @@ final class NotAName {
   private static final Pattern TWO_NAMES = Pattern.compile(".*\\p{Ll}{3,}\\.?\\s*(/|\\bor\\b|\\band\\b|&)\\s*\\p{Lu}[\\p{Ll}.]+\\s+"
       + "(?!(ssp|subsp|var|forma|nom|non|auct|emend|sensu|hort|cv|ex)\\b)\\p{Ll}{3,}.*");
 
+  /** Words that stand in sentences, never in names; authors have only and, ex, in and et. */
+  private static final Pattern SENTENCE = Pattern.compile(".*\\b(the|of|for|is|are|was|to|with|from|see|has|grows|this|these|not|but)\\b.*");
+
   private NotAName() {}
 
   /** Why the text in a name column cannot be taken for a name; empty where it can be tried. */
@@ -44,11 +47,19 @@ final class NotAName {
     if (ONE_SMALL_WORD.matcher(written.strip()).matches()) {
       return Optional.of(Finding.of("import.name-one-word", "", written));
     }
+    if (SENTENCE.matcher(withoutCultivar(written)).matches()) {
+      return Optional.of(Finding.of("import.name-words", "", written));
+    }
     if (isEnglish(written)) {
       return Optional.of(Finding.of("import.name-common", "", written));
     }
     return TWO_NAMES.matcher(written).matches() && !written.contains("×") && !written.matches(".*\\s[xX]\\s.*")
         ? Optional.of(Finding.of("import.two-names", "", written)) : Optional.empty();
+  }
+
+  /** Cultivars may be called anything. */
+  private static String withoutCultivar(String written) {
+    return Words.folded(written.replaceAll("['‘\"“].*['’\"”]|\\([^)]*\\)", " "));
   }
 
   /** 'Small trees', 'SHRUBS & VINES', 'Perennials (sun)'. */

@@ -24,6 +24,8 @@ final class Outcomes {
   private final RowSpecies species;
   private final ValueMemory memory;
   private final Map<String, Holding> held;
+  /** Whether a table of its own, with other headers, has begun further down in the sheet. */
+  private boolean otherHeading;
   /** Names as they will be, of species that several rows are about or that are in the library. */
   private final Map<String, SpeciesNames> grown = new HashMap<>();
 
@@ -40,18 +42,34 @@ final class Outcomes {
     if (plan.decisions().leftOut().contains(row.number())) {
       return out(reading, Taken.out(RowFate.LEFT_OUT, List.of(), null));
     }
-    if (isHeadingAgain(row)) {
-      return out(reading, Taken.out(RowFate.REFUSED, List.of(), Finding.of("import.heading-again", "")));
+    if (isHeading(row)) {
+      boolean again = isHeadingAgain(row);
+      otherHeading |= !again;
+      return out(reading, Taken.out(RowFate.REFUSED, List.of(), Finding.of(again ? "import.heading-again" : "import.other-heading", "")));
+    }
+    if (otherHeading) {
+      return out(reading, Taken.out(RowFate.REFUSED, List.of(), Finding.of("import.below-other-heading", "")));
     }
     Taken taken = species.take(reading);
     return taken.fate().isBrought() ? brought(reading, taken) : out(reading, taken);
   }
 
+  /** The name column has a header in it, and so have two more cells at least, and half of them all. */
+  private boolean isHeading(TableRow row) {
+    boolean name = plan.mapping().columns().stream().filter(c -> RowName.isPart(c.meaning().kind()) || c.meaning().is(Meaning.Kind.COMMON_NAMES))
+        .map(c -> row.cell(c.column()).text()).anyMatch(HeaderFinder::isNameHeader);
+    if (!name) {
+      return false;
+    }
+    List<String> filled = row.cells().stream().map(TableCell::text).filter(t -> !t.isBlank()).toList();
+    long known = filled.stream().filter(HeaderFinder::isKnown).count();
+    return isHeadingAgain(row) || known > 2 && known * 2 > filled.size();
+  }
+
   /** Long tables repeat their headers at every page. */
   private boolean isHeadingAgain(TableRow row) {
-    List<ColumnMapping> filled = plan.mapping().columns().stream().filter(c -> !row.cell(c.column()).isBlank()).toList();
-    return filled.stream().anyMatch(c -> RowName.isPart(c.meaning().kind()) || c.meaning().is(Meaning.Kind.COMMON_NAMES))
-        && filled.stream().allMatch(c -> !c.header().isEmpty() && Words.folded(row.cell(c.column()).text()).equals(Words.folded(c.header())));
+    return plan.mapping().columns().stream().filter(c -> !row.cell(c.column()).isBlank())
+        .allMatch(c -> !c.header().isEmpty() && Words.folded(row.cell(c.column()).text()).equals(Words.folded(c.header())));
   }
 
   private static RowOutcome out(RowReading reading, Taken taken) {

@@ -39,7 +39,13 @@ public record ChosenTable(Table table, List<String> otherSheets, Mapping mapping
       Checked<Heading> heading = HeaderFinder.find(table);
       if (heading.value().isPresent()) {
         List<String> others = names(sheets.stream().filter(s -> s != table).toList());
-        return mapped(table, heading.value().get(), saved, library).map(mapping -> new ChosenTable(table, others, mapping));
+        Checked<ChosenTable> chosen = mapped(table, heading.value().get(), saved, library).map(mapping -> new ChosenTable(table, others, mapping));
+        // A sheet of explanations in front is no reason to refuse the workbook.
+        boolean serves = chosen.value().map(c -> c.mapping().findings().isEmpty()).orElse(false);
+        if (serves || table == candidates.get(candidates.size() - 1) && findings.isEmpty()) {
+          return chosen;
+        }
+        findings = findings.isEmpty() ? chosen.value().map(c -> c.mapping().findings()).orElse(chosen.findings()) : findings;
       }
       findings = findings.isEmpty() ? heading.findings() : findings;
     }
