@@ -29,14 +29,23 @@ public final class ArrangementCheck {
       PlantKind kind = kinds.get(spots.get(i).speciesId());
       check.alone(spots.get(i), kind, all);
       for (int j = i + 1; j < spots.size(); j++) {
-        double lacks = CrownSpacing.betweenM(kind, kinds.get(spots.get(j).speciesId())) - awayM(spots.get(i), spots.get(j));
-        if (lacks > CrownSpacing.SLACK_M) {
-          all.add(new Conflict(Conflict.Kind.TOO_CLOSE, List.of(spots.get(i).id(), spots.get(j).id()), lacks));
-        }
+        pair(spots.get(i), kind, spots.get(j), kinds.get(spots.get(j).speciesId()), all);
       }
     }
     all.sort(Comparator.comparing(Conflict::kind).thenComparing(c -> -c.byM()));
     return List.copyOf(all);
+  }
+
+  private static void pair(Spot one, PlantKind kind, Spot other, PlantKind otherKind, List<Conflict> all) {
+    double away = awayM(one, other);
+    boolean sameLayer = kind.layer() == otherKind.layer();
+    if (sameLayer && CrownSpacing.betweenM(kind, otherKind) - away > CrownSpacing.SLACK_M) {
+      all.add(new Conflict(Conflict.Kind.TOO_CLOSE, List.of(one.id(), other.id()), CrownSpacing.betweenM(kind, otherKind) - away));
+    }
+    double stems = slack(Math.min(CrownSpacing.stemGapM(kind), CrownSpacing.stemGapM(otherKind)) - away);
+    if (!sameLayer && kind.isWoody() && otherKind.isWoody() && stems > 0) {
+      all.add(new Conflict(Conflict.Kind.STEMS_TOO_CLOSE, List.of(one.id(), other.id()), stems));
+    }
   }
 
   private void alone(Spot spot, PlantKind kind, List<Conflict> all) {

@@ -11,9 +11,6 @@ final class Canopy {
   /** A crown shades the ground as far towards the pole as this share of its height. Our own choice. */
   private static final double SHADE_PER_HEIGHT = 0.6;
 
-  /** Stems of woody plants keep so far from others' stems, metres. Our own choice. */
-  private static final double STEM_GAP_M = 0.3;
-
   private final Plot plot;
   private final List<double[]> crowns = new ArrayList<>();
 
@@ -42,13 +39,13 @@ final class Canopy {
   }
 
   /** How much a stem would stand too near to woody stems above, squared and summed, m2. */
-  double crowding(double x, double y) {
+  double crowding(double x, double y, double gapM) {
     double sum = 0;
     for (double[] crown : crowns) {
       if (crown[5] > 0) {
         double dx = x - crown[0];
         double dy = y - crown[1];
-        double lacks = STEM_GAP_M - Math.sqrt(dx * dx + dy * dy);
+        double lacks = gapM - Math.sqrt(dx * dx + dy * dy);
         sum += lacks > 0 ? lacks * lacks : 0;
       }
     }

@@ -45,7 +45,7 @@ final class Places {
     double over = Math.max(0, radius - plot.insideM(x, y));
     double tooFar = Math.max(0, over - rules.overhangM() + AMPLE_M);
     double cost = POLE * tall * tall * plot.fromPoleM(y) + OVERHANG * over * over + OVERHANG_TOO_FAR * tooFar * tooFar
-        + STEMS * canopy.crowding(x, y);
+        + STEMS * canopy.crowding(x, y, CrownSpacing.stemGapM(kind));
     if (kind.harvested()) {
       double beyond = Math.max(0, plot.accessM(x, y) - radius - rules.reachM() + AMPLE_M);
       cost += REACH * beyond * beyond;

@@ -43,6 +43,11 @@ public record PlantKind(
     }
   }
 
+  /** Whether it is a tree or a shrub; climbers may stand at the foot of what they climb. */
+  boolean isWoody() {
+    return layer.compareTo(Layer.CLIMBER) < 0;
+  }
+
   /** Whether it is planted in groups that belong together: patches of ground cover, drifts of herbs and roots. */
   public boolean isGrouped() {
     return layer.compareTo(Layer.HERB) >= 0;

@@ -3,9 +3,13 @@ package guildwood.workplan;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The steps laid out over the days on which people come: each as early as its season and what must come first
@@ -52,8 +56,26 @@ public record Schedule(List<Dated> steps) {
       }
       finished.put(task.key(), week);
     }
-    dated.sort(java.util.Comparator.comparing(Dated::day));
+    askLate(plan, dated, free, firstDay);
+    dated.sort(Comparator.comparing(Dated::day));
     return new Schedule(dated);
+  }
+
+  /** Answers about lines run out: they are asked for as short before the first digging as a week allows. */
+  private static void askLate(WorkPlan plan, List<Dated> dated, double[] free, LocalDate firstDay) {
+    Set<String> digging = plan.tasks().stream().filter(task -> task.after().contains(SiteWork.ASK)).map(WorkTask::key).collect(Collectors.toSet());
+    Optional<LocalDate> first = dated.stream().filter(d -> digging.contains(d.step().task().key())).map(Dated::day).min(Comparator.naturalOrder());
+    for (int i = 0; i < dated.size() && first.isPresent(); i++) {
+      Dated asking = dated.get(i);
+      if (asking.step().task().key().equals(SiteWork.ASK)) {
+        int earliest = weekOf(firstDay, asking.day());
+        int week = weekOf(firstDay, first.get()) - 1;
+        while (week > earliest && free[week] + HAIR < asking.step().minutes()) {
+          week--;
+        }
+        dated.set(i, new Dated(asking.step(), firstDay.plusWeeks(Math.max(week, earliest)), asking.putOff()));
+      }
+    }
   }
 
   /** The first week from one on that is in season and has so much time left. */

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Works out what is left to do on a site, from what the plans ask for and what is there already. A task only
@@ -26,6 +27,8 @@ public final class SiteWork {
   static final String ASK = "ask";
   /** Marks on the ground and the answers of the services run out; how soon differs from place to place. */
   private static final int ASKED_LASTS_DAYS = 28;
+  /** Early enough for the answers, late enough that they still hold when the digging begins. */
+  private static final int ASK_AHEAD_DAYS = 21;
   private static final List<InSeason> ANY_TIME = List.of(InSeason.ALWAYS);
   private static final List<InSeason> GROUND_OPEN = List.of(InSeason.GROUND_OPEN);
   private static final int ASK_MINUTES = 30;
@@ -66,11 +69,14 @@ public final class SiteWork {
   }
 
   private void ask(SiteNeeds needs, List<PlantJob> jobs) {
-    boolean digs = jobs.stream().anyMatch(job -> job.provision().added() > 0)
-        || needs.needs().stream().anyMatch(need -> !need.done() && need.target().kind() == Target.Kind.PATH);
+    Optional<LocalDate> firstDigging = Stream.concat(
+            jobs.stream().filter(job -> job.provision().added() > 0).map(PlantJob::season),
+            needs.needs().stream().filter(need -> !need.done() && need.target().kind() == Target.Kind.PATH).map(need -> InSeason.GROUND_OPEN))
+        .map(season -> year.next(List.of(season), today).from()).min(Comparator.naturalOrder());
     boolean asked = done.stream().anyMatch(d -> d.kind() == WorkKind.ASK_ABOUT_LINES && !d.on().plusDays(ASKED_LASTS_DAYS).isBefore(today));
-    if (digs && !asked) {
-      add(new WorkTask(ASK, WorkKind.ASK_ABOUT_LINES, "", "", "", 0, 1, Count.ONCE, ASK_MINUTES, ANY_TIME, year.next(ANY_TIME, today),
+    if (firstDigging.isPresent() && !asked) {
+      LocalDate from = later(today, firstDigging.get().minusDays(ASK_AHEAD_DAYS));
+      add(new WorkTask(ASK, WorkKind.ASK_ABOUT_LINES, "", "", "", 0, 1, Count.ONCE, ASK_MINUTES, ANY_TIME, year.next(ANY_TIME, from),
           Set.of(), "", List.of(Finding.of("work.lines", ""))));
     }
   }

@@ -84,6 +84,17 @@ class ArrangerTest {
     assertEquals(List.of("shrub.1", "shrub.2"), conflicts.get(0).spots());
   }
 
+  /** A shrub under a tree has a hole of its own; put to the trunk by hand, it is named. */
+  @Test
+  void shrubsAreNotPlantedInTheRootsOfTrees() {
+    PlantKind tree = RandomGuilds.kind("tree", Layer.SMALL_TREE, 1, 4);
+    PlantKind shrub = RandomGuilds.kind("shrub", Layer.SHRUB, 3, 2.1);
+    assertTrue(conflicts(arrange(BED, List.of(), tree, shrub)).stream().noneMatch(c -> c.kind() == Conflict.Kind.STEMS_TOO_CLOSE));
+    Arrangement byHand = arrange(BED, List.of(new Spot("tree", 1, new GroundPoint(0, 0), true), new Spot("shrub", 1, new GroundPoint(0.2, 0), true)), tree, shrub);
+    Conflict named = conflicts(byHand).stream().filter(c -> c.kind() == Conflict.Kind.STEMS_TOO_CLOSE).findFirst().orElseThrow();
+    assertEquals(0.5, named.byM(), 1e-9);
+  }
+
   /** Nine shrubs of 3 m do not go into 3 m x 3 m; every one that is too close is named, none stands outside. */
   @Test
   void whatCannotBeAvoidedIsNamed() {

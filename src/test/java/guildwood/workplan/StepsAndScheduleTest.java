@@ -40,6 +40,20 @@ class StepsAndScheduleTest {
     }
   }
 
+  /** Whoever looks at the plan in November is not sent to ask in November for holes of April: the answers run out. */
+  @Test
+  void linesAreAskedAboutShortlyBeforeTheFirstDigging() {
+    LocalDate november = LocalDate.of(WorkBeds.MARCH.getYear(), 11, 25);
+    WorkPlan plan = SiteWork.of(WorkBeds.YEAR, november, WorkSettings.USUAL, WorkBeds.pathAndBeds(8),
+        WorkBeds.jobs(Map.of("amelanchier-alnifolia", 4), Map.of()), List.of());
+    Schedule schedule = Schedule.of(plan, WorkSettings.USUAL, WorkBeds.YEAR, november);
+    LocalDate asked = schedule.steps().stream().filter(d -> d.step().task().key().equals("ask")).findFirst().orElseThrow().day();
+    LocalDate digging = schedule.steps().stream().filter(d -> d.step().task().after().contains("ask")).map(Schedule.Dated::day)
+        .min(LocalDate::compareTo).orElseThrow();
+    assertTrue(digging.isAfter(november.plusMonths(2)), "the ground is frozen until then: " + digging);
+    assertTrue(!asked.isAfter(digging.minusDays(7)) && asked.isAfter(digging.minusDays(28)), asked + " for " + digging);
+  }
+
   @Test
   void everyStepHasADayAfterWhatItWaitsForAndNoDayIsOverfull() {
     WorkSettings settings = new WorkSettings(2, 2, DayOfWeek.WEDNESDAY, 45, 20, 6, 4, Map.of());

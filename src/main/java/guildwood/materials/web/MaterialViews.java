@@ -93,7 +93,7 @@ final class MaterialViews {
     String where = trunks == 0 ? units.area(need.areaM2()) : messages.say("materials.without-trunks", units.area(need.areaM2()), trunks);
     String laid = need.laid() == 0 ? "" : messages.say("materials.laid-so-far", words.amount(material, need.laid()));
     return new MaterialView.Row(need.key(), need.target().key(), need.name(), words.kind(need.target()), need.order(), up, down, what, where,
-        words.amount(material, need.amount()), words.trips(material, need.amount(), needs.settings()), laid,
+        words.amount(material, need.amount()), need.done() ? "" : words.trips(material, need.left(), needs.settings()), laid,
         need.done() ? "" : words.time(needs.minutes(need)), key(share.state()), enough(share, place), need.done());
   }
 

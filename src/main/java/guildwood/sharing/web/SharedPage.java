@@ -95,7 +95,7 @@ public final class SharedPage implements Routes {
         "bedNote", plan.bed().note(),
         "area", units.area(plan.bed().areaM2()),
         "drawing", "/shared/" + ctx.pathParam("token") + "/drawing.svg",
-        "work", WorkView.of(work.ofBed(plan.bed()), new WorkWords(pages.messages())),
+        "work", WorkView.of(work.ofBed(plan.bed()), new WorkWords(pages.messages(), units)),
         "calendar", "/shared/" + ctx.pathParam("token") + "/work.ics",
         "savedOn", DAY.format(saved.savedAt()),
         "guild", views.view(new Evaluator(problem).evaluate(saved.guild()))));

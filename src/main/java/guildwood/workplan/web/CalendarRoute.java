@@ -3,6 +3,7 @@ package guildwood.workplan.web;
 import guildwood.web.Access;
 import guildwood.web.Messages;
 import guildwood.web.Routes;
+import guildwood.web.Units;
 import guildwood.workplan.Schedule;
 import guildwood.workplan.exchange.WorkCalendar;
 import io.javalin.config.RoutesConfig;
@@ -17,7 +18,7 @@ public final class CalendarRoute implements Routes {
 
   public CalendarRoute(WorkDesk desk, Messages messages) {
     this.desk = desk;
-    this.words = new WorkWords(messages);
+    this.words = new WorkWords(messages, Units.METRIC);
   }
 
   @Override

@@ -24,12 +24,10 @@ public final class NowPages implements Routes {
 
   private final Pages pages;
   private final WorkDesk desk;
-  private final WorkWords words;
 
   public NowPages(Pages pages, WorkDesk desk) {
     this.pages = pages;
     this.desk = desk;
-    this.words = new WorkWords(pages.messages());
   }
 
   /** Work that cannot be begun, and why. */
@@ -42,6 +40,7 @@ public final class NowPages implements Routes {
 
   private void show(Context ctx) {
     SiteAtWork site = desk.atWork(ctx);
+    WorkWords words = new WorkWords(pages.messages(), Units.of(ctx));
     Form form = Form.filled(asked(ctx, site.settings()), pages.messages());
     OptionalDouble hours = form.number("hours", WorkSettings.SESSION_HOURS.min(), WorkSettings.SESSION_HOURS.max());
     OptionalInt people = form.wholeNumber("people", (int) WorkSettings.PEOPLE.min(), (int) WorkSettings.PEOPLE.max());
@@ -59,15 +58,15 @@ public final class NowPages implements Routes {
       return;
     }
     SessionPick pick = SessionPick.of(site.plan(), site.today(), hours.getAsDouble() * 60 * people.orElse(1));
-    model.put("toGet", rows(pick, true));
-    model.put("rows", rows(pick, false));
+    model.put("toGet", rows(pick, true, words));
+    model.put("rows", rows(pick, false, words));
     model.put("time", words.time(pick.minutes()));
     model.put("later", pick.later().stream().limit(LATER_SHOWN)
         .map(later -> new LaterRow(words.title(later.task()), words.reasons(later, site.plan()))).toList());
     pages.show(ctx, "workplan/now", model);
   }
 
-  private List<WorkView.Row> rows(SessionPick pick, boolean toGet) {
+  private static List<WorkView.Row> rows(SessionPick pick, boolean toGet, WorkWords words) {
     return pick.steps().stream().filter(step -> (step.task().kind() == WorkKind.BUY_PLANTS) == toGet)
         .map(step -> WorkView.row(step, false, words)).toList();
   }

@@ -3,6 +3,7 @@ package guildwood.workplan.web;
 import guildwood.web.Access;
 import guildwood.web.Pages;
 import guildwood.web.Routes;
+import guildwood.web.Units;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashMap;
@@ -13,12 +14,10 @@ import java.util.Map;
 public final class PlantsPages implements Routes {
   private final Pages pages;
   private final WorkDesk desk;
-  private final WorkWords words;
 
   public PlantsPages(Pages pages, WorkDesk desk) {
     this.pages = pages;
     this.desk = desk;
-    this.words = new WorkWords(pages.messages());
   }
 
   @Override
@@ -28,6 +27,7 @@ public final class PlantsPages implements Routes {
 
   private void show(Context ctx) {
     SiteAtWork site = desk.atWork(ctx);
+    WorkWords words = new WorkWords(pages.messages(), Units.of(ctx));
     List<PlantView> plants = site.jobs().stream().map(job -> PlantView.of(job, site, words, pages.messages())).toList();
     Map<String, Object> model = new HashMap<>();
     model.put("site", site.site());

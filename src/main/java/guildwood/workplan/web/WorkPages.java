@@ -2,11 +2,15 @@ package guildwood.workplan.web;
 
 import guildwood.bed.Bed;
 import guildwood.kernel.Finding;
+import guildwood.kernel.Range;
+import guildwood.materials.VolumeReader;
+import guildwood.site.web.LengthFields;
 import guildwood.web.Access;
 import guildwood.web.Address;
 import guildwood.web.Form;
 import guildwood.web.Pages;
 import guildwood.web.Routes;
+import guildwood.web.Units;
 import guildwood.workplan.Count;
 import guildwood.workplan.Done;
 import guildwood.workplan.WorkStep;
@@ -27,12 +31,10 @@ public final class WorkPages implements Routes {
 
   private final Pages pages;
   private final WorkDesk desk;
-  private final WorkWords words;
 
   public WorkPages(Pages pages, WorkDesk desk) {
     this.pages = pages;
     this.desk = desk;
-    this.words = new WorkWords(pages.messages());
   }
 
   /** Work that was done, in words. */
@@ -51,11 +53,15 @@ public final class WorkPages implements Routes {
     ctx.redirect("/sites/" + bed.siteId() + "/work?bed=" + bed.id(), HttpStatus.SEE_OTHER);
   }
 
-  private void show(Context ctx) {
-    pages.show(ctx, "workplan/work", model(desk.atWork(ctx), Form.blank(Map.of(), pages.messages())));
+  private WorkWords words(Context ctx) {
+    return new WorkWords(pages.messages(), Units.of(ctx));
   }
 
-  private Map<String, Object> model(SiteAtWork site, Form form) {
+  private void show(Context ctx) {
+    pages.show(ctx, "workplan/work", model(desk.atWork(ctx), words(ctx), Form.blank(Map.of(), pages.messages())));
+  }
+
+  private Map<String, Object> model(SiteAtWork site, WorkWords words, Form form) {
     Map<String, Object> model = new HashMap<>();
     model.put("site", site.site());
     model.put("bed", site.bed().orElse(null));
@@ -66,29 +72,30 @@ public final class WorkPages implements Routes {
     model.put("people", site.settings().people());
     model.put("lastFrost", words.day(site.year().lastSpringFrost(site.today().getYear())));
     model.put("firstFrost", words.day(site.year().firstAutumnFrost(site.today().getYear())));
-    model.put("done", doneRows(site));
+    model.put("done", doneRows(site, words));
     model.put("form", form);
     return model;
   }
 
-  private List<DoneRow> doneRows(SiteAtWork site) {
+  private List<DoneRow> doneRows(SiteAtWork site, WorkWords words) {
     return site.done().stream().filter(d -> site.bed().map(bed -> bed.id() == d.bedId()).orElse(true)).limit(DONE_SHOWN)
         .map(d -> new DoneRow(d.id(), d.words(), words.day(d.on()))).toList();
   }
 
   private void finish(Context ctx) {
     SiteAtWork site = desk.atWork(ctx);
+    WorkWords words = words(ctx);
     Form form = Form.read(ctx, pages.messages());
     Optional<WorkTask> task = site.plan().find(form.value("task"));
     if (task.isEmpty()) {
       // The plan has changed since the page was opened: nothing is guessed.
       form.refuse(Finding.of("work.changed", ""));
-      pages.refuse(ctx, "workplan/work", model(site, form));
+      pages.refuse(ctx, "workplan/work", model(site, words, form));
       return;
     }
-    OptionalDouble amount = amount(form, task.get());
+    OptionalDouble amount = amount(form, task.get(), site.needs().settings().loadM3());
     if (form.isRefused()) {
-      pages.refuse(ctx, "workplan/work", model(site, form));
+      pages.refuse(ctx, "workplan/work", model(site, words, form));
       return;
     }
     double done = amount.orElse(task.get().amount());
@@ -96,19 +103,21 @@ public final class WorkPages implements Routes {
     String kept = line.length() > Done.LONGEST_WORDS ? line.substring(0, Done.LONGEST_WORDS) : line;
     if (!desk.finish(site, task.get(), done, kept)) {
       form.refuse(Finding.of("work.changed", ""));
-      pages.refuse(ctx, "workplan/work", model(site, form));
+      pages.refuse(ctx, "workplan/work", model(site, words, form));
       return;
     }
     pages.goOn(ctx, site.address("/work"), Finding.of("done.work", "", kept));
   }
 
   /** How much was done; more than is left is a mistake in the number or in the plan, and either wants a look. */
-  private static OptionalDouble amount(Form form, WorkTask task) {
+  private static OptionalDouble amount(Form form, WorkTask task, double loadM3) {
     if (task.count() == Count.ONCE) {
       return OptionalDouble.of(1);
     }
     if (task.count() == Count.CUBIC_METRES) {
-      return form.number("amount", 0.01, Math.max(0.01, task.amount() + 0.005));
+      Range most = new Range(0.01, Math.max(0.01, task.amount() + 0.005));
+      return form.take(new VolumeReader(LengthFields.isFeet(form), loadM3).read(form.value("amount"), most, "amount"))
+          .map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
     var whole = form.wholeNumber("amount", 1, (int) Math.ceil(task.amount() - 1e-9));
     return whole.isPresent() ? OptionalDouble.of(whole.getAsInt()) : OptionalDouble.empty();

@@ -57,9 +57,7 @@ public record WorkView(List<Day> days, int steps, String hours, int putOff) {
 
   static Row row(WorkStep step, boolean putOff, WorkWords words) {
     WorkTask task = step.task();
-    boolean counted = task.count() != Count.ONCE;
     return new Row(task.key(), words.line(step), words.time(step.minutes()), words.window(task), putOff, task.kind().isRepeated(),
-        words.advice(task), counted ? guildwood.web.Units.number(step.amount(), task.count() == Count.CUBIC_METRES ? 2 : 0) : "",
-        counted ? task.count().key() : "", !task.kind().isRepeated());
+        words.advice(task), words.number(task, step.amount()), words.unit(task), !task.kind().isRepeated());
   }
 }

@@ -21,9 +21,11 @@ import java.util.Locale;
 /** Work in words. */
 public final class WorkWords {
   private final Messages messages;
+  private final Units units;
 
-  public WorkWords(Messages messages) {
+  public WorkWords(Messages messages, Units units) {
     this.messages = messages;
+    this.units = units;
   }
 
   /** What is done, without how much of it. */
@@ -41,7 +43,25 @@ public final class WorkWords {
       case PLANTS -> messages.say(whole.equals("1") ? "work.plant" : "work.plants", whole);
       case STARTS -> messages.say("work.starts." + task.detail(), whole);
       case SHEETS -> messages.say("work.sheets", whole);
-      case CUBIC_METRES -> messages.say("work.volume", Units.number(amount, 1), Units.number(Volume.cubicYards(amount), 1));
+      case CUBIC_METRES -> units.volume(amount);
+    };
+  }
+
+  /** The amount as a field has it, in the visitor's unit; empty where there is nothing to count. */
+  String number(WorkTask task, double amount) {
+    return switch (task.count()) {
+      case ONCE -> "";
+      case CUBIC_METRES -> Units.number(units == Units.US ? Volume.cubicYards(amount) : amount, 2);
+      case PLANTS, STARTS, SHEETS -> Units.number(amount, 0);
+    };
+  }
+
+  /** What that number counts, as a message key; empty as above. */
+  String unit(WorkTask task) {
+    return switch (task.count()) {
+      case ONCE -> "";
+      case CUBIC_METRES -> units == Units.US ? "cubic-yards" : task.count().key();
+      case PLANTS, STARTS, SHEETS -> task.count().key();
     };
   }
 

@@ -65,6 +65,17 @@ class WorkHttpTest {
     assertEquals(before, visitor.get("/sites/1/plants").text());
   }
 
+  /** Who thinks in yards reads and types yards; the stock is kept in cubic metres. */
+  @Test
+  void chipsAreTickedOffInCubicYards() {
+    visitor.submit("/units", "units", "us", "back", "/sites/1/work");
+    Page work = visitor.get("/sites/1/work");
+    assertTrue(work.says("yd³ ("), work.text());
+    String task = task(work, "cover.bed-");
+    Page after = visitor.submit("/sites/1/work/done", "task", task, "amount", "0.5", "length-unit", "us");
+    assertTrue(after.says("0.5 yd³ (0.38 m³)"), after.text());
+  }
+
   @Test
   void aStepThatIsNoLongerThereIsNotTickedOff() {
     Page refused = visitor.post("/sites/1/work/done", "task", "plant.bed-99.no-such-plant.have", "amount", "1");
