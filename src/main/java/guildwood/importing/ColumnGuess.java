@@ -72,6 +72,9 @@ final class ColumnGuess {
     if (ownKey.isPresent()) {
       return ofHeader(new Candidate(ownKey.get(), 100, 1), unit.or(() -> OwnTable.unit(ownKey.get())));
     }
+    // 'Sun' is a column of marks only where marks stand in it; words such as full and part are its values.
+    candidates.removeIf(c -> c.meaning().is(Kind.MARK) && !isMarked() && candidates.stream().anyMatch(v -> v.meaning().is(Kind.VALUE)
+        && v.share() > 0 && v.meaning().trait().equals(c.meaning().trait())));
     Optional<Candidate> best = candidates.stream().reduce((a, b) -> b.share() > a.share() + 0.1 ? b : a);
     boolean fails = best.isPresent() && !cells.isEmpty() && best.get().share() == 0 && !mayBeUnread(best.get().meaning());
     if (best.isEmpty() || fails) {

@@ -30,6 +30,11 @@ public final class HeaderFinder {
     return rows.isRefused() ? Checked.refused(rows.findings()) : found(rows.orThrow());
   }
 
+  /** The heading of a table without headers. */
+  private static Heading none(int width) {
+    return new Heading(0, 0, Collections.nCopies(width, ""), Collections.nCopies(width, ""));
+  }
+
   private static Checked<Heading> found(List<TableRow> rows) {
     Optional<Heading> best = best(rows);
     if (best.isEmpty() || isTurned(rows, best.get())) {
@@ -38,11 +43,14 @@ public final class HeaderFinder {
     return Checked.of(best.get());
   }
 
-  /** The heading that stands in the rows a person names, both included. */
+  /** The heading that stands in the rows a person names, both included; row 0 where the table has none. */
   public static Checked<Heading> at(Table table, long firstRow, long lastRow) {
     Checked<List<TableRow>> rows = firstRows(table, Math.max(lastRow, LOOKED_AT));
     if (rows.isRefused()) {
       return Checked.refused(rows.findings());
+    }
+    if (lastRow == 0) {
+      return Checked.of(none(width(rows.orThrow())));
     }
     List<TableRow> header = rows.orThrow().stream()
         .filter(r -> r.number() >= firstRow && r.number() <= lastRow && !r.isBlank()).toList();
@@ -79,7 +87,7 @@ public final class HeaderFinder {
       }
     }
     if (best >= 0 && isData(rows, best, width)) {
-      return Optional.of(new Heading(0, 0, Collections.nCopies(width, ""), Collections.nCopies(width, "")));
+      return Optional.of(none(width));
     }
     return best < 0 ? Optional.empty() : Optional.of(around(rows, best, width));
   }

@@ -4,6 +4,7 @@ import guildwood.kernel.Finding;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -33,6 +34,9 @@ final class NotAName {
   /** Words that stand in sentences, never in names; authors have only and, ex, in and et. */
   private static final Pattern SENTENCE = Pattern.compile(".*\\b(the|of|for|is|are|was|to|with|from|see|has|grows|this|these|not|but)\\b.*");
 
+  /** 'Comfrey (Symphytum officinale)'. */
+  private static final Pattern ASIDE = Pattern.compile("([^()]+)\\(([^()]+)\\)");
+
   private NotAName() {}
 
   /** Why the text in a name column cannot be taken for a name; empty where it can be tried. */
@@ -50,7 +54,9 @@ final class NotAName {
     if (SENTENCE.matcher(withoutCultivar(written)).matches()) {
       return Optional.of(Finding.of("import.name-words", "", written));
     }
-    if (isEnglish(written)) {
+    Matcher aside = ASIDE.matcher(written.strip());
+    boolean latinAside = aside.matches() && !NameShape.isBinomial(aside.group(1)) && NameShape.isScientific(aside.group(2));
+    if (latinAside || isEnglish(written)) {
       return Optional.of(Finding.of("import.name-common", "", written));
     }
     return TWO_NAMES.matcher(written).matches() && !written.contains("×") && !written.matches(".*\\s[xX]\\s.*")

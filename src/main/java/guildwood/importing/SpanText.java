@@ -26,6 +26,7 @@ record SpanText(Bound bound, BigDecimal low, String lowUnit, Optional<BigDecimal
   private static final String NUMBER = "[-+]?\\d{1,9}(?:[.,]\\d{1,25})?|[-+]?[.,]\\d{1,9}";
   private static final String UNIT = "millimet(?:er|re)s?|mm|centimet(?:er|re)s?|cms?|met(?:er|re)s?|mtrs?|mts?|m|feet|foot|ft|'|inches|inch|ins|in|\""
       + "|(?:°|º|deg(?:rees?)?)?\\s*(?:fahrenheit|celsius|f|c)|°|hours?|hrs?|h|days?|d|ph";
+  private static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("(?<![\\d.,])[1-9]\\d{0,2},\\d{3}(?![\\d.,])");
   private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")(?:\\s+(\\d{1,2})/(\\d{1,2}))?\\s*(" + UNIT + ")?(?![a-z])(?:\\.(?!\\.))?");
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,2})/(\\d{1,2})\\s*(" + UNIT + ")?(?![a-z])(?:\\.(?!\\.))?");
   private static final Pattern FEET_INCHES = Pattern.compile(
@@ -87,7 +88,7 @@ record SpanText(Bound bound, BigDecimal low, String lowUnit, Optional<BigDecimal
 
   /** Whether a comma parts thousands or decimals cannot be told: 1,200. */
   static boolean isAmbiguous(String cell) {
-    return cell.matches("(?s).*(?<![\\d.,])[1-9]\\d{0,2},\\d{3}(?![\\d.,]).*");
+    return THOUSANDS_OR_DECIMALS.matcher(cell).find();
   }
 
   boolean hasUnit() {

@@ -5,6 +5,7 @@ import guildwood.materials.Need;
 import guildwood.materials.Share;
 import guildwood.materials.SiteNeeds;
 import guildwood.materials.Target;
+import guildwood.species.Layer;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -93,7 +94,7 @@ public final class SiteWork {
       if (!need.done()) {
         add(new WorkTask(key(need), path ? WorkKind.COVER_PATH : WorkKind.COVER_BED, need.name(), "", "", path ? 0 : need.target().id(),
             need.left(), need.material().inSheets() ? Count.SHEETS : Count.CUBIC_METRES, needs.settings().minutes(need.material(), 1),
-            GROUND_OPEN, window(GROUND_OPEN, after, today), known(after), need.material().key(), List.of(Finding.of("work.lifting", ""))));
+            GROUND_OPEN, window(GROUND_OPEN, after, today), known(after), need.material().key(), List.of(Finding.of(need.material().inSheets() ? "work.card" : "work.lifting", ""))));
         atHand.put(key(need), share.there());
       }
       if (path) {
@@ -133,6 +134,9 @@ public final class SiteWork {
       advice.add(Finding.of("work.no-way-known", ""));
     } else if (!plan.get().fromLibrary()) {
       advice.add(Finding.of("work.usual-season", ""));
+      if (plan.get().way() == Raising.SEED && job.layer().compareTo(Layer.CLIMBER) <= 0) {
+        advice.add(Finding.of("work.cold-seed", ""));
+      }
     }
     return advice;
   }

@@ -39,7 +39,7 @@ class SheetsTest {
   @ParameterizedTest
   @ValueSource(strings = {"workbook.xlsx", "office.ods", "nursery.csv", "dump.tsv", "three-header-rows.csv", "split-names.csv", "park-trees.xlsx",
       "turned.csv", "names.csv", "prose-cells.csv", "no-headers.csv", "merged-down.xlsx", "other-scales.csv", "merged-ends.xlsx", "made-dates.csv",
-      "common-names.csv", "sections.csv", "parts.csv", "two-tables.xlsx", "ends.csv", "stock.csv", "lengths.csv"})
+      "common-names.csv", "sections.csv", "parts.csv", "two-tables.xlsx", "ends.csv", "stock.csv", "lengths.csv", "marks.csv"})
   void isNotBent(String file) throws IOException, URISyntaxException {
     Path sheet = Path.of(SheetsTest.class.getResource("/importing/odd/" + file).toURI());
     List<String> lines = new ArrayList<>();

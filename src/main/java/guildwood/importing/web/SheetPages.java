@@ -118,11 +118,13 @@ final class SheetPages implements Routes {
       show(ctx, draft, sheets, first);
       return;
     }
-    int first = form.wholeNumber("first", 1, LAST_ROW).orElse(0);
-    int last = form.wholeNumber("last", 1, LAST_ROW).orElse(first);
+    boolean asFound = form.value("first").isBlank();
+    int lowest = form.value("last").strip().equals("0") ? 0 : 1;
+    int first = form.wholeNumber("first", lowest, LAST_ROW).orElse(0);
+    int last = form.wholeNumber("last", lowest, LAST_ROW).orElse(first);
     Optional<Sample> sample = form.take(desk.sample(draft, sheet));
     Optional<Heading> heading = form.isRefused() || sample.isEmpty() ? Optional.empty()
-        : form.take(first == 0 ? HeaderFinder.find(sample.get()) : HeaderFinder.at(sample.get(), first, Math.max(first, last)));
+        : form.take(asFound ? HeaderFinder.find(sample.get()) : HeaderFinder.at(sample.get(), first, Math.max(first, last)));
     if (heading.isEmpty()) {
       show(ctx, draft, sheets, form);
       return;

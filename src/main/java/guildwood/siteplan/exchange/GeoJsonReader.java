@@ -52,8 +52,12 @@ public final class GeoJsonReader {
     try {
       root = new ObjectMapper().readTree(file.toFile());
     } catch (JsonProcessingException e) {
-      String where = e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr() + ", column " + e.getLocation().getColumnNr();
-      return Checked.refused(Finding.of("geo.not-json", FIELD, where));
+      if (e.getLocation() == null) {
+        // The reader gives no place where it refuses what is nested too deep or has numbers or texts without end.
+        return Checked.refused(Finding.of("geo.beyond-limits", FIELD));
+      }
+      return Checked.refused(Finding.of("geo.not-json", FIELD,
+          "line " + e.getLocation().getLineNr() + ", column " + e.getLocation().getColumnNr()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -9,6 +9,7 @@ import guildwood.HttpVisitor;
 import guildwood.HttpVisitor.Page;
 import guildwood.Settings;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -135,5 +136,25 @@ class ImportHttpTest {
     } finally {
       full.close();
     }
+  }
+
+  @Test
+  void aTableWithoutHeadersLosesNoRow() {
+    String draft = bringer.map("plain.csv", "Quercus robur,English oak,25 m,zone 4\nFagus sylvatica,beech,30 m,zone 5\nBetula pendula,birch,20 m,zone 2\n");
+    assertEquals("0", visitor.get(draft + "/sheet").valueOf("first"));
+    bringer.look(draft);
+    bringer.bring(draft);
+    for (String species : List.of("quercus-robur", "fagus-sylvatica", "betula-pendula")) {
+      assertEquals(200, visitor.get("/library/" + species).status(), species);
+    }
+  }
+
+  @Test
+  void aTurnedTableSaysSo() {
+    String draft = bringer.send("turned.csv", "Plant,Cornus kousa,Prunus maritima\nHeight,20 ft,6 ft\nZone,5-8,3-7\nSun,part shade,full sun\n");
+    Page sheet = visitor.get(draft + "/sheet");
+    Page reply = visitor.post(draft + "/sheet", "sheet", sheet.valueOf("sheet"), "first", "", "last", "");
+    assertEquals(422, reply.status());
+    assertTrue(reply.says("the species seem to stand beside one another"), reply.messages().toString());
   }
 }
