@@ -4,18 +4,26 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import org.flywaydb.core.Flyway;
+import org.h2.tools.Restore;
 import org.h2.api.ErrorCode;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.Jdbi;
@@ -31,11 +39,18 @@ public final class Database implements AutoCloseable {
   private static final String ADMIN = "GUILDWOOD_ADMIN";
   private static final String APP = "GUILDWOOD_APP";
 
+  /** Stands in the data directory while a large change is under way. */
+  private static final String BEFORE_LARGE_CHANGE = "before-large-change.zip";
+  private static final String NAME = "guildwood";
+
+  private final ReadWriteLock changes = new ReentrantReadWriteLock(true);
+  private final Optional<Path> directory;
   private final Connection admin;
   private final HikariDataSource pool;
   private final Jdbi jdbi;
 
-  private Database(String url, String adminPassword) {
+  private Database(String url, String adminPassword, Optional<Path> directory) {
+    this.directory = directory;
     try {
       admin = DriverManager.getConnection(url + ";WRITE_DELAY=0", ADMIN, adminPassword);
     } catch (SQLException e) {
@@ -53,7 +68,11 @@ public final class Database implements AutoCloseable {
     try {
       Files.createDirectories(directory);
       String password = adminPassword(directory.resolve("database.key"));
-      return new Database("jdbc:h2:file:" + directory.toAbsolutePath().resolve("guildwood"), password);
+      String url = "jdbc:h2:file:" + directory.toAbsolutePath().resolve(NAME);
+      if (Files.exists(directory.resolve(BEFORE_LARGE_CHANGE))) {
+        putBack(directory, url, password);
+      }
+      return new Database(url, password, Optional.of(directory));
     } catch (IOException e) {
       throw new UncheckedIOException("the data directory " + directory + " cannot be used", e);
     }
@@ -66,7 +85,7 @@ public final class Database implements AutoCloseable {
 
   /** A database that lives in memory until it is closed; for demonstrations and tests. */
   public static Database inMemory() {
-    return new Database("jdbc:h2:mem:" + UUID.randomUUID(), randomPassword());
+    return new Database("jdbc:h2:mem:" + UUID.randomUUID(), randomPassword(), Optional.empty());
   }
 
   public Jdbi jdbi() {
@@ -75,9 +94,73 @@ public final class Database implements AutoCloseable {
 
   /** Runs a change in one transaction and forces it to the disk before returning. */
   public <R> R change(HandleCallback<R, RuntimeException> work) {
-    R result = jdbi.inTransaction(work);
+    changes.readLock().lock();
+    try {
+      R result = jdbi.inTransaction(work);
+      sync();
+      return result;
+    } finally {
+      changes.readLock().unlock();
+    }
+  }
+
+  /**
+   * Runs a change of very many rows in one transaction. A process killed during one so large was seen to leave a part
+   * of its rows behind (H2 2.5.252), so the whole database is copied first, and the next start puts the copy back if
+   * the change did not come to its end. Other changes wait meanwhile: none of them can get lost with it.
+   */
+  public <R> R largeChange(HandleCallback<R, RuntimeException> work) {
+    changes.writeLock().lock();
+    try {
+      copyAside();
+      R result = jdbi.inTransaction(work);
+      sync();
+      return result;
+    } finally {
+      // After an exception too: then the transaction was taken back, and the process lives.
+      dropCopy();
+      changes.writeLock().unlock();
+    }
+  }
+
+  private void copyAside() {
+    if (directory.isEmpty()) {
+      return;
+    }
+    Path part = directory.get().resolve(BEFORE_LARGE_CHANGE + ".part");
     sync();
-    return result;
+    try (PreparedStatement backup = admin.prepareStatement("BACKUP TO ?")) {
+      backup.setString(1, part.toAbsolutePath().toString());
+      backup.execute();
+      try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
+        written.force(true);
+      }
+      Files.move(part, directory.get().resolve(BEFORE_LARGE_CHANGE), StandardCopyOption.ATOMIC_MOVE);
+    } catch (SQLException | IOException e) {
+      throw new DatabaseUnavailable("the database could not be copied before a large change: " + e.getMessage(), e);
+    }
+  }
+
+  private void dropCopy() {
+    if (directory.isPresent()) {
+      try {
+        Files.deleteIfExists(directory.get().resolve(BEFORE_LARGE_CHANGE));
+      } catch (IOException e) {
+        throw new DatabaseUnavailable("the copy made before a large change could not be removed", e);
+      }
+    }
+  }
+
+  /** A large change did not come to its end: the database is as it was before it. */
+  private static void putBack(Path directory, String url, String password) throws IOException {
+    try (Connection nobodyElse = DriverManager.getConnection(url, ADMIN, password)) {
+      // Only whoever can open the database may put it back; another process may be in the middle of its change.
+      nobodyElse.isValid(0);
+    } catch (SQLException e) {
+      throw new DatabaseUnavailable("the database cannot be opened: " + e.getMessage(), e);
+    }
+    Restore.execute(directory.resolve(BEFORE_LARGE_CHANGE).toString(), directory.toAbsolutePath().toString(), null);
+    Files.delete(directory.resolve(BEFORE_LARGE_CHANGE));
   }
 
   /** Runs a query. */

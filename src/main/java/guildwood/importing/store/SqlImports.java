@@ -46,7 +46,7 @@ public final class SqlImports implements Imports {
   @Override
   public Checked<ImportRun> bring(Table table, ImportPlan plan, String title, Instant now, ImportProgress progress) {
     try {
-      long id = records.changeLibrary((library, handle) -> written(table, plan, title, now, progress, library, handle));
+      long id = records.changeLibraryAtLarge((library, handle) -> written(table, plan, title, now, progress, library, handle));
       return Checked.of(find(id).orElseThrow());
     } catch (NotBrought e) {
       return Checked.refused(e.findings);
@@ -56,7 +56,7 @@ public final class SqlImports implements Imports {
   @Override
   public BroughtLibrary bring(LibraryContents contents, String title, Instant now) {
     record Written(long id, LibraryMerge merge) {}
-    Written written = records.changeLibrary((library, handle) -> {
+    Written written = records.changeLibraryAtLarge((library, handle) -> {
       long id = begin(handle, title, now);
       LibraryMarks marks = LibraryMarks.before(handle, id);
       LibraryMerge merge = records.addAll(library, handle, contents);
@@ -133,7 +133,7 @@ public final class SqlImports implements Imports {
     if (run.undoneAt().isPresent()) {
       return Checked.refused(Finding.of("import.undone-already", ""));
     }
-    return Checked.of(records.changeLibrary((library, handle) -> {
+    return Checked.of(records.changeLibraryAtLarge((library, handle) -> {
       UndoReport report = new ImportUndo(handle, id).undo();
       handle.createUpdate("update import_run set undone_at = :now where id = :id")
           .bind("now", now.atOffset(ZoneOffset.UTC)).bind("id", id).execute();

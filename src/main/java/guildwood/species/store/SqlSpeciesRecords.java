@@ -162,7 +162,7 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
 
   @Override
   public LibraryMerge addAll(LibraryContents contents) {
-    return changeLibrary((before, handle) -> addAll(before, handle, contents));
+    return changeLibraryAtLarge((before, handle) -> addAll(before, handle, contents));
   }
 
   @Override
@@ -201,11 +201,21 @@ public final class SqlSpeciesRecords implements SpeciesRecords {
    * @param work is given the library as it stands; what it throws takes everything back
    */
   public synchronized <T> T changeLibrary(BiFunction<SpeciesLibrary, Handle, T> work) {
-    T result = database.change(handle -> {
-      T done = work.apply(library, handle);
-      new LibraryChanges(handle).nextRevision();
-      return done;
-    });
+    return read(database.change(handle -> inTurn(work, handle)));
+  }
+
+  /** The same for changes of very many rows: a process killed during one leaves nothing of it behind. */
+  public synchronized <T> T changeLibraryAtLarge(BiFunction<SpeciesLibrary, Handle, T> work) {
+    return read(database.largeChange(handle -> inTurn(work, handle)));
+  }
+
+  private <T> T inTurn(BiFunction<SpeciesLibrary, Handle, T> work, Handle handle) {
+    T done = work.apply(library, handle);
+    new LibraryChanges(handle).nextRevision();
+    return done;
+  }
+
+  private <T> T read(T result) {
     library = database.read(LibraryRows::read);
     return result;
   }
