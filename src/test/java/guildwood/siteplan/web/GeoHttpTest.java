@@ -182,7 +182,7 @@ class GeoHttpTest {
     assertEquals("501 features; at most 500 can be brought in at once.",
         visitor.postFile(plan + "/import", "plan.geojson", many.getBytes(StandardCharsets.UTF_8)).messageOf("file"));
     assertTrue(visitor.postFile(plan + "/import", "plan.geojson", "[".repeat(100_000).getBytes(StandardCharsets.UTF_8)).messageOf("file")
-        .startsWith("That is not GeoJSON"));
+        .startsWith("That file is nested deeper"));
     assertTrue(visitor.postFile(plan + "/import", "plan.geojson", new byte[5_100_000]).messageOf("file").startsWith("The file is larger than 5 MB"));
   }
 
