@@ -75,12 +75,24 @@ final class Chromium implements AutoCloseable {
     return (String) text;
   }
 
-  /** Presses what is found; one that is taken away meanwhile is looked for again. */
+  /** Presses what is found; one that is taken away meanwhile is looked for again. A page that follows has come when this returns. */
   void press(By what) {
     await().until(d -> {
+      driver.executeScript("window.pressedHere = true;");
       driver.findElement(what).click();
       return true;
     });
+    settle();
+  }
+
+  /** A press may lead to another page or change this one: the other one is given a moment to begin, then time to come. */
+  private void settle() {
+    long moment = System.nanoTime() + Duration.ofMillis(250).toNanos();
+    boolean here = true;
+    while (here && System.nanoTime() < moment) {
+      here = await().until(d -> driver.executeScript("return [window.pressedHere === true];")).toString().contains("true");
+    }
+    await().until(d -> "complete".equals(driver.executeScript("return document.readyState;")));
   }
 
   /** A phone's width in CSS pixels, or any other. */

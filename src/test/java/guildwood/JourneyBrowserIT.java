@@ -72,7 +72,7 @@ class JourneyBrowserIT {
     int fitting = remaining();
     browser.driver().navigate().refresh();
     assertEquals(fitting, remaining(), "the address alone brings the same species back");
-    browser.driver().findElement(By.cssSelector("table a[href^='/library/']")).click();
+    browser.press(By.cssSelector("table a[href^='/library/']"));
     check("species");
   }
 
@@ -81,7 +81,7 @@ class JourneyBrowserIT {
   void wishesAreAskedAndRefusedWhereTheyMakeNoSense() {
     open("sites");
     follow("Behind the gym");
-    browser.driver().findElement(By.cssSelector("a[href$='/guild']")).click();
+    browser.press(By.cssSelector("a[href$='/guild']"));
     check("guild-empty");
     follow("Change wishes and limits");
     check("wishes");
@@ -103,7 +103,7 @@ class JourneyBrowserIT {
   @Test
   @Order(4)
   void proposalsExplainThemselves() {
-    browser.driver().findElement(By.id("compose")).click();
+    browser.press(By.id("compose"));
     browser.await().until(ExpectedConditions.presenceOfElementLocated(By.className("proposal")));
     List<WebElement> proposals = browser.driver().findElements(By.className("proposal"));
     assertTrue(proposals.size() >= 2, proposals.size() + " proposals");
@@ -113,7 +113,7 @@ class JourneyBrowserIT {
     sees("side by side");
     check("compare");
     browser.driver().navigate().back();
-    browser.driver().findElement(By.cssSelector(".proposal h2 a")).click();
+    browser.press(By.cssSelector(".proposal h2 a"));
     check("proposal");
     browser.driver().findElement(By.id("why-species")).sendKeys("American hazelnut", Keys.ENTER);
     sees("How American hazelnut suits");
@@ -140,7 +140,7 @@ class JourneyBrowserIT {
     sees("Against the saved guild");
     press("Undo");
     browser.await().until(d -> score().equals(before));
-    browser.driver().findElement(By.cssSelector("button[value^='never:']")).click();
+    browser.press(By.cssSelector("button[value^='never:']"));
     sees("Never in this bed");
     check("edit-decided");
     browser.driver().navigate().refresh();
@@ -194,7 +194,7 @@ class JourneyBrowserIT {
   void aWithdrawnLinkShowsAPlainPage() {
     open("sites");
     follow("Behind the gym");
-    browser.driver().findElement(By.cssSelector("a[href$='/guild']")).click();
+    browser.press(By.cssSelector("a[href$='/guild']"));
     follow("Share with helpers");
     press("Withdraw");
     browser.driver().get(sharedLink);

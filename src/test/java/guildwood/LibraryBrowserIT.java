@@ -139,7 +139,7 @@ class LibraryBrowserIT {
       open(plain, "/library");
       plain.driver().findElement(By.id("layer-root")).click();
       plain.driver().findElement(By.cssSelector("noscript button, .search-line button")).click();
-      assertTrue(plain.driver().getCurrentUrl().endsWith("/library?layer=root"), plain.driver().getCurrentUrl());
+      plain.await().until(d -> d.getCurrentUrl().endsWith("/library?layer=root"));
       assertTrue(plain.driver().findElement(By.id("layer-root")).isSelected());
     }
   }

@@ -108,7 +108,7 @@ class SitePlanBrowserIT {
     assertEquals(List.of(), browser.accessibilityViolations());
     browser.picture("plan-bed-drawn-wide");
     typed("name", "Drawn by hand");
-    find("plan-save").click();
+    browser.press(By.id("plan-save"));
     sees("Drawn by hand is on the plan.");
     sees("5 beds");
   }
@@ -125,7 +125,7 @@ class SitePlanBrowserIT {
     typed("name", "Along the hedge");
     typed("start-height", "10");
     typed("end-height", "14");
-    find("plan-save").click();
+    browser.press(By.id("plan-save"));
     sees("Along the hedge is on the plan.");
     sees("from end to end, 4 m up.");
   }
@@ -172,7 +172,7 @@ class SitePlanBrowserIT {
     click(0.2, 0.3);
     handles(4);
     String kept = value("x.4");
-    find("plan-save").click();
+    browser.press(By.id("plan-save"));
     sees("touch or cross each other");
     handles(4);
     assertEquals(kept, value("x.4"));
@@ -184,7 +184,7 @@ class SitePlanBrowserIT {
     typed("y.2", value("y.3"));
     typed("x.3", second.get(0));
     typed("y.3", second.get(1));
-    find("plan-save").click();
+    browser.press(By.id("plan-save"));
     sees("is on the plan.");
   }
 
