@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -101,7 +100,6 @@ final class Chromium implements AutoCloseable {
   void width(int cssPixels) {
     driver.executeCdpCommand("Emulation.setDeviceMetricsOverride",
         Map.of("width", cssPixels, "height", 900, "deviceScaleFactor", 1, "mobile", false));
-    driver.manage().window().setSize(new Dimension(Math.max(cssPixels, 500), 900));
   }
 
   /** What makes the page scroll sideways: the elements that reach beyond its right edge, a few of them. */
