@@ -9,7 +9,6 @@ final class NameShape {
   private static final Pattern BINOMIAL = Pattern.compile("[×x]?\\s?\\p{Lu}[\\p{Ll}ë-]{2,}\\s+([×x]\\s?)?(\\p{Ll}{3,}[\\p{Ll}-]*|spp?\\.?).*");
   private static final Pattern LATIN_ENDING =
       Pattern.compile(".*\\b\\p{Ll}+(us|um|a|is|ii|i|ae|ens|ans|os|ides|oides|ensis|e|or|ix|ax|ex|on|er|as|es|spp?\\.?)\\b.*");
-  private static final Pattern FAMILY = Pattern.compile("\\p{Lu}\\p{Ll}+(aceae|ae)\\b.*");
   private static final int FEWEST = 2;
 
   private NameShape() {}
@@ -24,10 +23,6 @@ final class NameShape {
 
   static double shareOfEpithets(List<TableRow> rows, int column) {
     return share(rows, column, text -> text.matches("([×xX]\\s?)?\\p{Ll}[\\p{Ll}-]{2,}"));
-  }
-
-  static double shareOfFamilies(List<TableRow> rows, int column) {
-    return share(rows, column, text -> FAMILY.matcher(text).matches());
   }
 
   /** Genus with a capital, epithet without, and an ending as Latin has it: 'Red maple' has none. */

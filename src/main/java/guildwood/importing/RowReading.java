@@ -44,10 +44,6 @@ public record RowReading(
   /** Where the row says its values come from; all empty where it does not say. */
   public record RowSource(String title, String author, String year, String place) {
     public static final RowSource NONE = new RowSource("", "", "", "");
-
-    public boolean isNone() {
-      return equals(NONE);
-    }
   }
 
   /** The values that a column went into. */
