@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
@@ -96,6 +97,21 @@ final class Chromium implements AutoCloseable {
     await().until(d -> "complete".equals(driver.executeScript("return document.readyState;")));
   }
 
+  /** Whether something is on the page at this moment. */
+  boolean has(By what) {
+    return atOnce(() -> !driver.findElements(what).isEmpty());
+  }
+
+  /** Asks what may well not be there: the driver's patience for elements to come would be spent whole on each. */
+  private <T> T atOnce(Supplier<T> question) {
+    driver.manage().timeouts().implicitlyWait(Duration.ZERO);
+    try {
+      return question.get();
+    } finally {
+      driver.manage().timeouts().implicitlyWait(PATIENCE);
+    }
+  }
+
   /** A phone's width in CSS pixels, or any other. */
   void width(int cssPixels) {
     driver.executeCdpCommand("Emulation.setDeviceMetricsOverride",
@@ -117,15 +133,10 @@ final class Chromium implements AutoCloseable {
 
   /** The violations of WCAG 2.2 A and AA that axe-core finds on the page now shown, one line each. */
   List<String> accessibilityViolations() {
-    // It looks for frames on every page; without any, the patience for elements to come would be spent on each.
-    driver.manage().timeouts().implicitlyWait(Duration.ZERO);
-    try {
-      return new AxeBuilder()
-          .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
-          .analyze(driver).getViolations().stream().map(Chromium::line).toList();
-    } finally {
-      driver.manage().timeouts().implicitlyWait(PATIENCE);
-    }
+    // It looks for frames on every page.
+    return atOnce(() -> new AxeBuilder()
+        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+        .analyze(driver).getViolations().stream().map(Chromium::line).toList());
   }
 
   private static String line(Rule rule) {

@@ -142,7 +142,7 @@ class DrawingBrowserIT {
     step.clear();
     step.sendKeys("0.1");
     browser.press(By.id("nudge-lock"));
-    browser.await().until(d -> d.findElements(By.id("spot-error")).isEmpty());
+    browser.await().until(d -> !browser.has(By.id("spot-error")));
     live();
     assertEquals(before, east(tree), 1e-3);
   }

@@ -97,7 +97,7 @@ class GuildBrowserIT {
   }
 
   private static void check(String page) {
-    browser.await().until(d -> d.findElements(By.id("gaps-working")).isEmpty());
+    browser.await().until(d -> !browser.has(By.id("gaps-working")));
     browser.picture(page + "-wide");
     assertEquals(List.of(), browser.accessibilityViolations(), page);
     browser.width(360);

@@ -1,6 +1,7 @@
 package guildwood;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -172,8 +173,8 @@ class JourneyBrowserIT {
     sharedLink = browser.driver().findElement(By.id("share-link")).getAttribute("href");
     check("share-new");
     browser.driver().get(sharedLink);
-    assertTrue(browser.driver().findElements(By.tagName("form")).isEmpty(), "nothing can be changed");
-    assertTrue(browser.driver().findElements(By.tagName("nav")).isEmpty(), "nothing else is shown");
+    assertFalse(browser.has(By.tagName("form")), "nothing can be changed");
+    assertFalse(browser.has(By.tagName("nav")), "nothing else is shown");
     sees("×");
     check("shared");
   }
@@ -265,7 +266,7 @@ class JourneyBrowserIT {
   }
 
   private static void check(String page) {
-    browser.await().until(d -> d.findElements(By.id("gaps-working")).isEmpty());
+    browser.await().until(d -> !browser.has(By.id("gaps-working")));
     browser.picture(page + "-wide");
     assertEquals(List.of(), browser.accessibilityViolations(), page);
     browser.width(360);
